@@ -1,0 +1,28 @@
+package rutbook.file;
+
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Path;
+
+/** Names for drafts: short whatever the file is called, and never the same in two programs. */
+final class DraftName {
+  private static final String END = ".draft";
+
+  private DraftName() {}
+
+  static Path of(Path target, long number) {
+    return target.resolveSibling(
+        start(target) + ProcessHandle.current().pid() + "-" + number + END);
+  }
+
+  static boolean isDraftOf(Path target, Path entry) {
+    Path name = entry.getFileName();
+    return name != null
+        && name.toString().startsWith(start(target))
+        && name.toString().endsWith(END);
+  }
+
+  private static String start(Path target) {
+    byte[] name = String.valueOf(target.getFileName()).getBytes(StandardCharsets.UTF_8);
+    return ".rutbook-" + Seen.hash(name).substring(0, 12) + "-";
+  }
+}
