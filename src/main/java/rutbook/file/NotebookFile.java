@@ -5,6 +5,7 @@ import java.nio.file.Path;
 import java.time.Clock;
 import java.time.Instant;
 import java.util.Optional;
+import java.util.function.Predicate;
 
 /**
  * A notebook's file while it is open: locked against a second program, saved so that a power cut
@@ -129,22 +130,26 @@ public final class NotebookFile implements AutoCloseable {
       return Outcome.refused(new FileFault.AlreadyThere(path));
     }
     Optional<byte[]> before = reading.read(path, FileReading.LIMIT).result();
-    return attempt(
-            bytes,
-            before,
-            target -> {
-              if (before.isEmpty() && disk.exists(target)) {
-                refuseToTake(ifThere);
-                KeptAside.move(disk, target, clock);
-              }
-            })
+    try {
+      if (before.isPresent()) {
+        backups.keep(before.get());
+      }
+    } catch (IOException thrown) {
+      return Outcome.refused(faults.whileWriting(path, thrown));
+    }
+    return attempt(bytes, Optional.empty(), target -> clear(target, ifThere, before.isPresent()))
         .map(saved -> bytes);
   }
 
-  private void refuseToTake(IfThere ifThere) throws IOException {
+  /** Makes sure that a file in the way is one that is safe as a backup, or moves it aside. */
+  private void clear(Path target, IfThere ifThere, boolean backedUp) throws IOException {
+    if (!disk.exists(target) || backedUp) {
+      return;
+    }
     if (ifThere == IfThere.REFUSE) {
       throw new FaultException(new FileFault.AlreadyThere(path));
     }
+    KeptAside.move(disk, target, clock);
   }
 
   /** The file, behind all links. */
@@ -231,20 +236,19 @@ public final class NotebookFile implements AutoCloseable {
 
   private Now onDisk() throws IOException {
     Disk.Stat stat = disk.stat(path);
-    boolean sizeIsOurs =
-        seen.filter(it -> it.size() == stat.size()).isPresent()
-            || attempted.filter(it -> it.size() == stat.size()).isPresent();
-    if (!sizeIsOurs) {
+    if (!isOurs(it -> it.size() == stat.size())) {
       throw changed(stat.modified());
     }
     byte[] bytes = reading.bytes(path, FileReading.LIMIT);
-    boolean ours =
-        seen.filter(it -> it.isSameAs(bytes)).isPresent()
-            || attempted.filter(it -> it.isSameAs(bytes)).isPresent();
-    if (!ours) {
+    if (!isOurs(it -> it.isSameAs(bytes))) {
       throw changed(stat.modified());
     }
+    seen = Optional.of(Seen.of(bytes, stat.modified()));
     return new Now(stat, bytes);
+  }
+
+  private boolean isOurs(Predicate<Seen> same) {
+    return seen.filter(same).isPresent() || attempted.filter(same).isPresent();
   }
 
   private FaultException changed(Instant theirs) {

@@ -7,10 +7,10 @@ import java.util.function.Function;
 public sealed interface Outcome<T> {
 
   /** It was done, and this is the result. */
-  record Done<T>(T result) implements Outcome<T> {}
+  record Done<T>(T value) implements Outcome<T> {}
 
   /** It was not done; nothing that was there before was harmed. */
-  record Refused<T>(FileFault reason) implements Outcome<T> {}
+  record Refused<T>(FileFault why) implements Outcome<T> {}
 
   static <T> Outcome<T> done(T result) {
     return new Done<>(result);
@@ -34,9 +34,9 @@ public sealed interface Outcome<T> {
   default <R> R fold(
       Function<? super T, ? extends R> done, Function<FileFault, ? extends R> refused) {
     if (this instanceof Done<T> it) {
-      return done.apply(it.result);
+      return done.apply(it.value);
     }
-    return refused.apply(((Refused<T>) this).reason);
+    return refused.apply(((Refused<T>) this).why);
   }
 
   /** The same outcome with the result turned into something else. */
