@@ -9,6 +9,7 @@ public enum Dimension {
   SPRING_RATE,
   PRESSURE,
   TORQUE,
+  ANGLE,
   TEMPERATURE,
   MASS,
   DURATION,

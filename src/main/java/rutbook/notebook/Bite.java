@@ -1,0 +1,7 @@
+package rutbook.notebook;
+
+/** Whether the wheel hits and deflects, or hits and sinks. */
+public enum Bite {
+  DEFLECTS,
+  SINKS
+}

@@ -1,0 +1,87 @@
+package rutbook.notebook;
+
+import java.time.LocalDate;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Optional;
+import java.util.Set;
+import java.util.function.Function;
+import rutbook.units.Amount;
+import rutbook.units.Dimension;
+
+/** The checks that several records share. */
+final class Checks {
+  static final int LONGEST_NAME = 120;
+  static final int LONGEST_NOTE = 20_000;
+  static final LocalDate FIRST_DAY = LocalDate.of(1970, 1, 1);
+  static final LocalDate LAST_DAY = LocalDate.of(2199, 12, 31);
+
+  private Checks() {}
+
+  static String name(String field, String text) {
+    String trimmed = text.strip();
+    if (trimmed.isEmpty()) {
+      throw new NotebookException(Fault.EMPTY, field);
+    }
+    if (trimmed.length() > LONGEST_NAME) {
+      throw new NotebookException(Fault.TEXT_TOO_LONG, field, trimmed.length(), LONGEST_NAME);
+    }
+    if (trimmed.chars().anyMatch(Character::isISOControl)) {
+      throw new NotebookException(Fault.BAD_NAME, field, trimmed);
+    }
+    return trimmed;
+  }
+
+  static String note(String field, String text) {
+    if (text.length() > LONGEST_NOTE) {
+      throw new NotebookException(Fault.TEXT_TOO_LONG, field, text.length(), LONGEST_NOTE);
+    }
+    return text;
+  }
+
+  static LocalDate day(LocalDate day) {
+    if (day.isBefore(FIRST_DAY) || day.isAfter(LAST_DAY)) {
+      throw new NotebookException(Fault.BAD_DAY, day, FIRST_DAY, LAST_DAY);
+    }
+    return day;
+  }
+
+  static void range(String kind, double number, double least, double most) {
+    if (!(number >= least && number <= most)) {
+      throw new NotebookException(Fault.OUT_OF_RANGE, kind, number, least, most);
+    }
+  }
+
+  static void dimension(String field, Amount amount, Dimension dimension) {
+    if (amount.dimension() != dimension) {
+      throw new NotebookException(
+          Fault.WRONG_UNIT, field, amount.unit().symbol(), dimension.name());
+    }
+  }
+
+  static void dimension(String field, Optional<Amount> amount, Dimension dimension) {
+    amount.ifPresent(present -> dimension(field, present, dimension));
+  }
+
+  /** A length, mass, rate or the like that must be more than nothing. */
+  static void positive(String field, Optional<Amount> amount, Dimension dimension) {
+    dimension(field, amount, dimension);
+    amount.ifPresent(
+        present -> {
+          if (present.value().signum() <= 0) {
+            throw new NotebookException(Fault.OUT_OF_RANGE, field, present, "> 0", "");
+          }
+        });
+  }
+
+  static <T> List<T> unique(String kind, List<T> things, Function<T, ?> key) {
+    Set<Object> seen = new HashSet<>();
+    for (T thing : things) {
+      Object id = key.apply(thing);
+      if (!seen.add(id)) {
+        throw new NotebookException(Fault.TWICE, kind, id);
+      }
+    }
+    return List.copyOf(things);
+  }
+}

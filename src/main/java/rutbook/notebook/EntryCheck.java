@@ -1,0 +1,145 @@
+package rutbook.notebook;
+
+import java.util.function.Function;
+
+/**
+ * Checks one entry against the shelf and the other entries: ids that exist, readings that fit, and
+ * chosen readings inside the limits of the sheet in force that day.
+ */
+final class EntryCheck {
+  private final Shelf shelf;
+  private final Function<EntryId, Entry> others;
+
+  EntryCheck(Shelf shelf, Function<EntryId, Entry> others) {
+    this.shelf = shelf;
+    this.others = others;
+  }
+
+  void check(Entry entry) {
+    try {
+      Bike bike = shelf.bike(entry.bike()).orElseThrow(() -> unknown("bike", entry.bike()));
+      checkKind(entry, bike);
+    } catch (NotebookException fault) {
+      throw fault.in("entries/" + entry.id());
+    }
+  }
+
+  private void checkKind(Entry entry, Bike bike) {
+    if (entry instanceof Entry.Session session) {
+      checkSession(session, bike.sheetOn(session.day()));
+    } else if (entry instanceof Entry.Adjusted adjusted) {
+      adjusted.changes().forEach(change -> checkChange(bike.sheetOn(entry.day()), change));
+    } else if (entry instanceof Entry.Baseline baseline) {
+      checkSetup("setup", bike.sheetOn(entry.day()), baseline.setup());
+      baseline.rebuild().ifPresent(id -> requireEntry(id, Entry.RebuildJob.class));
+    } else if (entry instanceof Entry.RebuildJob rebuild) {
+      checkRebuild(rebuild, bike);
+    } else if (entry instanceof Entry.Serviced serviced) {
+      Sheet sheet = bike.sheetOn(entry.day());
+      for (ServiceId item : serviced.items()) {
+        if (sheet.services().stream().noneMatch(each -> each.id().equals(item))) {
+          throw unknown("service", item);
+        }
+      }
+    } else if (entry instanceof Entry.HandedOver handed) {
+      checkSetup(
+          "snapshot", bike.sheetOn(handed.snapshot().sheetFrom()), handed.snapshot().setup());
+    } else if (entry instanceof Entry.Advice advice) {
+      checkAdvice(advice, bike.sheetOn(entry.day()));
+    }
+  }
+
+  private void checkSession(Entry.Session session, Sheet sheet) {
+    if (shelf.track(session.track()).isEmpty()) {
+      throw unknown("track", session.track());
+    }
+    if (shelf.rider(session.rider()).isEmpty()) {
+      throw unknown("rider", session.rider());
+    }
+    checkSetup("start", sheet, session.start());
+    for (Moto moto : session.motos()) {
+      try {
+        moto.changes().forEach(change -> checkChange(sheet, change));
+      } catch (NotebookException fault) {
+        throw fault.in("motos/" + moto.id());
+      }
+    }
+    session
+        .check()
+        .ifPresent(
+            check ->
+                check
+                    .found()
+                    .forEach(
+                        found ->
+                            Bounds.requireFits(setting(sheet, found.setting()), found.seen())));
+  }
+
+  private void checkRebuild(Entry.RebuildJob rebuild, Bike bike) {
+    requireEntry(rebuild.job().baseline(), Entry.Baseline.class);
+    Sheet sheet = bike.sheetOn(rebuild.job().sheetFrom());
+    for (Placed placed : rebuild.job().before().placed()) {
+      Bounds.requireFits(setting(sheet, placed.setting()), placed.reading());
+    }
+    rebuild
+        .job()
+        .oil()
+        .ifPresent(
+            oil -> {
+              if (shelf.oil(oil).isEmpty()) {
+                throw unknown("oil", oil);
+              }
+            });
+  }
+
+  private void checkAdvice(Entry.Advice advice, Sheet sheet) {
+    for (Proposal proposal : advice.proposals()) {
+      Setting setting = setting(sheet, proposal.setting());
+      Bounds.requireFits(setting, proposal.from());
+      if (proposal.answer() instanceof Answer.Held
+          || proposal.answer() instanceof Answer.Declined) {
+        Bounds.requireFits(setting, proposal.to());
+      } else {
+        Bounds.requireChoosable(sheet, setting, proposal.to());
+      }
+    }
+  }
+
+  private void checkSetup(String place, Sheet sheet, Setup setup) {
+    try {
+      for (Placed placed : setup.placed()) {
+        Setting setting = setting(sheet, placed.setting());
+        if (placed.how() == How.SET) {
+          Bounds.requireChoosable(sheet, setting, placed.reading());
+        } else {
+          Bounds.requireFits(setting, placed.reading());
+        }
+      }
+      for (Setting setting : sheet.settings()) {
+        if (setup.placed(setting.id()).isEmpty()) {
+          throw new NotebookException(Fault.MISSING_SETTING, setting.name());
+        }
+      }
+    } catch (NotebookException fault) {
+      throw fault.in(place);
+    }
+  }
+
+  private static void checkChange(Sheet sheet, Change change) {
+    Bounds.requireChoosable(sheet, setting(sheet, change.setting()), change.to());
+  }
+
+  private static Setting setting(Sheet sheet, SettingId id) {
+    return sheet.setting(id).orElseThrow(() -> unknown("setting", id));
+  }
+
+  private void requireEntry(EntryId id, Class<? extends Entry> kind) {
+    if (!kind.isInstance(others.apply(id))) {
+      throw unknown("entry", id);
+    }
+  }
+
+  private static NotebookException unknown(String kind, Id id) {
+    return new NotebookException(Fault.UNKNOWN_ID, kind, id);
+  }
+}

@@ -1,0 +1,100 @@
+package rutbook.notebook;
+
+import java.util.List;
+import java.util.OptionalDouble;
+import rutbook.units.Amount;
+import rutbook.units.Duration;
+
+/** Running hours of a bike, folded from meter readings over meter changes and resets. */
+public final class Hours {
+  private final Timeline timeline;
+
+  /** Hours run up to and including each entry, in the order of the timeline. */
+  private final double[] run;
+
+  private Hours(Timeline timeline, double[] run) {
+    this.timeline = timeline;
+    this.run = run;
+  }
+
+  static Hours of(Timeline timeline) {
+    List<Entry> entries = timeline.entries();
+    double[] run = new double[entries.size()];
+    double total = 0;
+    OptionalDouble meter = OptionalDouble.empty();
+    for (int i = 0; i < run.length; i++) {
+      Entry entry = entries.get(i);
+      if (entry instanceof Entry.MeterChange change) {
+        total += advance(meter, hours(change.oldReads()));
+        meter = OptionalDouble.of(hours(change.newReads()));
+      } else if (entry.head().meter().isPresent()) {
+        double reads = hours(entry.head().meter().get());
+        total += meter.isPresent() ? advance(meter, reads) : reads;
+        meter = OptionalDouble.of(Math.max(reads, meter.orElse(reads)));
+      }
+      run[i] = total;
+    }
+    return new Hours(timeline, run);
+  }
+
+  /** A reading below the one before adds nothing: meters do not run backwards unasked. */
+  private static double advance(OptionalDouble before, double reads) {
+    return Math.max(0, reads - before.orElse(reads));
+  }
+
+  private static double hours(Amount amount) {
+    return amount.doubleIn(Duration.HOUR);
+  }
+
+  /** Hours run in all. */
+  public double total() {
+    return run.length == 0 ? 0 : run[run.length - 1];
+  }
+
+  /** Hours run up to and including an entry. */
+  public double at(EntryId id) {
+    List<Entry> entries = timeline.entries();
+    for (int i = 0; i < run.length; i++) {
+      if (entries.get(i).id().equals(id)) {
+        return run[i];
+      }
+    }
+    throw new NotebookException(Fault.UNKNOWN_ID, "entry", id);
+  }
+
+  /** Hours since a service item was last done; since the first reading when it never was. */
+  public double since(ServiceItem item) {
+    List<Entry> entries = timeline.entries();
+    for (int i = run.length - 1; i >= 0; i--) {
+      if (settles(entries.get(i), item)) {
+        return total() - run[i];
+      }
+    }
+    return total();
+  }
+
+  /** Whether the notebook ever says that the item was done. */
+  public boolean everDone(ServiceItem item) {
+    return timeline.entries().stream().anyMatch(entry -> settles(entry, item));
+  }
+
+  /** Whether an entry says that a service item was done. */
+  public static boolean settles(Entry entry, ServiceItem item) {
+    if (entry instanceof Entry.Serviced serviced) {
+      return serviced.items().contains(item.id());
+    }
+    if (!(entry instanceof Entry.RebuildJob rebuild)
+        || rebuild.outcome() == Outcome.GIVEN_UP
+        || rebuild.outcome() == Outcome.UNDER_WAY
+        || rebuild.outcome() == Outcome.AT_THE_SHOP) {
+      return false;
+    }
+    Job job = rebuild.job();
+    return switch (item.kind()) {
+      case FORK_OIL -> job.fork() && job.renewed().contains(Renewed.OIL);
+      case FORK_SEALS -> job.fork() && job.renewed().contains(Renewed.SEALS);
+      case SHOCK_OIL -> job.shock() && job.renewed().contains(Renewed.OIL);
+      case LINKAGE, HEAD_BEARINGS, OTHER -> false;
+    };
+  }
+}

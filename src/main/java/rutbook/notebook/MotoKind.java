@@ -1,0 +1,8 @@
+package rutbook.notebook;
+
+/** What was ridden. */
+public enum MotoKind {
+  MOTO,
+  LOOP,
+  TEST
+}

@@ -1,0 +1,9 @@
+package rutbook.notebook;
+
+/** What goes in new with a rebuild. */
+public enum Renewed {
+  OIL,
+  SEALS,
+  SPRING,
+  VALVING
+}

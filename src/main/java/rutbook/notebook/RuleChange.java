@@ -1,0 +1,12 @@
+package rutbook.notebook;
+
+import java.math.BigDecimal;
+
+/** The rider's own size for a rule of the trade, in severity points per dose, with the reason. */
+public record RuleChange(String rule, BigDecimal size, String reason) {
+  public RuleChange {
+    rule = Checks.name("rule", rule);
+    Checks.range("size", size.doubleValue(), -5, 5);
+    reason = Checks.name("reason", reason);
+  }
+}

@@ -1,0 +1,8 @@
+package rutbook.notebook;
+
+/** What is rebuilt. */
+public enum Scope {
+  FORK,
+  SHOCK,
+  BOTH
+}

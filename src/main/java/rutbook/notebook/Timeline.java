@@ -1,0 +1,159 @@
+package rutbook.notebook;
+
+import java.time.LocalDate;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Optional;
+
+/**
+ * The entries of one bike in the order of days, and what follows from them: setups, sheets, hours.
+ * Made from a notebook, never stored.
+ */
+public final class Timeline {
+  private static final Comparator<Entry> ORDER =
+      Comparator.comparing(Entry::day)
+          .thenComparingInt(entry -> entry.head().order())
+          .thenComparing(entry -> entry.id().text());
+
+  private final Bike bike;
+  private final List<Entry> entries;
+
+  private Timeline(Bike bike, List<Entry> entries) {
+    this.bike = bike;
+    this.entries = entries;
+  }
+
+  /**
+   * @throws NotebookException when the notebook has no such bike
+   */
+  public static Timeline of(Notebook notebook, BikeId id) {
+    Bike bike =
+        notebook
+            .shelf()
+            .bike(id)
+            .orElseThrow(() -> new NotebookException(Fault.UNKNOWN_ID, "bike", id));
+    List<Entry> entries =
+        notebook.entries().stream().filter(entry -> entry.bike().equals(id)).sorted(ORDER).toList();
+    return new Timeline(bike, entries);
+  }
+
+  public Bike bike() {
+    return bike;
+  }
+
+  /** Oldest first. */
+  public List<Entry> entries() {
+    return entries;
+  }
+
+  public <T extends Entry> List<T> entries(Class<T> kind) {
+    return entries.stream().filter(kind::isInstance).map(kind::cast).toList();
+  }
+
+  public List<Entry.Session> sessions() {
+    return entries(Entry.Session.class);
+  }
+
+  /** The newest entry of a kind. */
+  public <T extends Entry> Optional<T> latest(Class<T> kind) {
+    return latest(kind, entries.size());
+  }
+
+  private <T extends Entry> Optional<T> latest(Class<T> kind, int before) {
+    for (int i = before - 1; i >= 0; i--) {
+      if (kind.isInstance(entries.get(i))) {
+        return Optional.of(kind.cast(entries.get(i)));
+      }
+    }
+    return Optional.empty();
+  }
+
+  /** The newest baseline on or before a day. */
+  public Optional<Entry.Baseline> baselineOn(LocalDate day) {
+    return entries(Entry.Baseline.class).stream()
+        .filter(baseline -> !baseline.day().isAfter(day))
+        .reduce((earlier, later) -> later);
+  }
+
+  public Optional<Entry.Baseline> baseline() {
+    return latest(Entry.Baseline.class);
+  }
+
+  public Sheet sheetOn(LocalDate day) {
+    return bike.sheetOn(day);
+  }
+
+  /** The day of the newest entry; empty when there is none. */
+  public Optional<LocalDate> lastDay() {
+    return entries.isEmpty()
+        ? Optional.empty()
+        : Optional.of(entries.get(entries.size() - 1).day());
+  }
+
+  /** What is on the bike after all that is noted. */
+  public Setup now() {
+    return after(entries.size());
+  }
+
+  /** What is on the bike just before an entry. */
+  public Setup before(EntryId id) {
+    return after(index(id));
+  }
+
+  /** What is on the bike just after an entry. */
+  public Setup after(EntryId id) {
+    return after(index(id) + 1);
+  }
+
+  private int index(EntryId id) {
+    for (int i = 0; i < entries.size(); i++) {
+      if (entries.get(i).id().equals(id)) {
+        return i;
+      }
+    }
+    throw new NotebookException(Fault.UNKNOWN_ID, "entry", id);
+  }
+
+  /** Folds from the last full setup before the given place. */
+  private Setup after(int count) {
+    int start = count - 1;
+    while (start >= 0 && fullSetup(entries.get(start)).isEmpty()) {
+      start--;
+    }
+    Setup setup = start < 0 ? Setup.EMPTY : fullSetup(entries.get(start)).orElseThrow();
+    for (int i = Math.max(start + 1, 0); i < count; i++) {
+      if (entries.get(i) instanceof Entry.Adjusted adjusted) {
+        setup = setup.after(adjusted.changes());
+      } else if (entries.get(i) instanceof Entry.RebuildJob rebuild) {
+        setup = RebuildReadings.applied(setup, rebuild);
+      }
+    }
+    return setup;
+  }
+
+  /** A session leaves a full setup; a baseline is one only when nothing was noted before it. */
+  private Optional<Setup> fullSetup(Entry entry) {
+    if (entry instanceof Entry.Session session) {
+      return Optional.of(session.end());
+    }
+    boolean first = entry instanceof Entry.Baseline && entries.get(0) == entry;
+    return first ? Optional.of(((Entry.Baseline) entry).setup()) : Optional.empty();
+  }
+
+  /** Sag of an end as last measured. */
+  public Optional<Entry.SagMeasured> sag(End end) {
+    return sagOn(end, Checks.LAST_DAY);
+  }
+
+  /** Sag of an end as last measured on or before a day. */
+  public Optional<Entry.SagMeasured> sagOn(End end, LocalDate day) {
+    return entries(Entry.SagMeasured.class).stream()
+        .filter(sag -> sag.end() == end && !sag.day().isAfter(day))
+        .reduce((earlier, later) -> later);
+  }
+
+  /** The bike's running hours from meter readings, over meter changes and resets. */
+  public Hours hours() {
+    return Hours.of(this);
+  }
+}

@@ -1,0 +1,9 @@
+package rutbook.notebook;
+
+/** What it takes to move a setting. */
+public enum Work {
+  TRACKSIDE,
+  PADDOCK,
+  BENCH,
+  SHOP
+}
