@@ -1,0 +1,45 @@
+package rutbook.edit;
+
+import java.util.List;
+import java.util.Optional;
+import rutbook.notebook.Notebook;
+
+/**
+ * A thing the rider does: a pure function from the notebook before to the notebook after. Ids of
+ * new things are carried by the edit, never made by it.
+ */
+public sealed interface Edit
+    permits ShelfEdit, EntryEdit, SessionEdit, MotoEdit, RebuildEdit, Edit.Together {
+
+  /**
+   * The notebook after this edit.
+   *
+   * @throws rutbook.notebook.NotebookException when the result would break a bound; nothing is
+   *     changed then
+   */
+  Notebook applyTo(Notebook notebook);
+
+  /** Edits with equal keys that follow each other are one step of undo: typing is merged. */
+  default Optional<Object> mergeKey() {
+    return Optional.empty();
+  }
+
+  /** Several edits as one step, such as taking a proposal: all of them, or none. */
+  record Together(List<Edit> edits) implements Edit {
+    public Together {
+      edits = List.copyOf(edits);
+      if (edits.isEmpty()) {
+        throw new IllegalArgumentException("nothing to do together");
+      }
+    }
+
+    @Override
+    public Notebook applyTo(Notebook notebook) {
+      Notebook next = notebook;
+      for (Edit edit : edits) {
+        next = edit.applyTo(next);
+      }
+      return next;
+    }
+  }
+}
