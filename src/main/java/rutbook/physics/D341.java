@@ -13,14 +13,28 @@ public final class D341 {
 
   private D341() {}
 
+  /** From this viscosity in mm²/s on the short form is used, as the standard allows. */
+  private static final double SHORT_FORM = 2;
+
   /**
-   * Z of a viscosity (equation 2 of the standard).
+   * Z of a viscosity by the low-viscosity form (equation 2 of the standard), good for any.
+   *
+   * @param viscosity mm²/s, {@value #LEAST} to 1e9
+   */
+  public static double lowZ(double viscosity) {
+    Given.within("viscosity", viscosity, LEAST, MOST);
+    return viscosity + 0.7 + lowTerm(viscosity);
+  }
+
+  /**
+   * Z of a viscosity. The two forms differ by 0.0007 where they meet; just below 2 mm²/s the low
+   * form is held at 2.7, so that a thicker oil never has a lesser Z.
    *
    * @param viscosity mm²/s, {@value #LEAST} to 1e9
    */
   public static double z(double viscosity) {
     Given.within("viscosity", viscosity, LEAST, MOST);
-    return viscosity + 0.7 + lowTerm(viscosity);
+    return viscosity >= SHORT_FORM ? viscosity + 0.7 : Math.min(lowZ(viscosity), SHORT_FORM + 0.7);
   }
 
   /**
@@ -34,8 +48,14 @@ public final class D341 {
     return d - Math.exp(cubic);
   }
 
-  /** Viscosity in mm²/s of a Z: the standard's fit, then made the exact inverse of {@link #z}. */
+  /**
+   * Viscosity in mm²/s of a Z, the inverse of {@link #z}: below 2 mm²/s the standard's fit, then
+   * made exact (in the last 0.001 below 2 mm²/s within 0.001).
+   */
   public static double viscosity(double z) {
+    if (z >= SHORT_FORM + 0.7) {
+      return Given.within("Z", z, 0, MOST + 0.7) - 0.7;
+    }
     double viscosity = fittedViscosity(z);
     for (int i = 0; i < 4; i++) {
       double low = lowTerm(viscosity);

@@ -18,7 +18,7 @@ public record LogDecrement(double decrement, double dampingRatio) {
    * @param later height, m, above zero and not above the first
    * @param swings 1 to 1000
    */
-  public static LogDecrement of(double first, double later, int swings) {
+  public static LogDecrement ofSwings(double first, double later, int swings) {
     Given.within("first swing", first, 1e-6, 1e6);
     Given.within("later swing", later, 1e-9, first);
     Given.within("swings", swings, 1, 1000);
@@ -30,7 +30,7 @@ public record LogDecrement(double decrement, double dampingRatio) {
    * From mass in kg, spring rate in N/m and damping in N s/m: {@code ζ = c/(2 √(k m))}, {@code δ =
    * 2π ζ/√(1 − ζ²)}. Refused from ζ = 0.999 on, where nothing swings.
    */
-  public static LogDecrement of(double mass, double rate, double damping) {
+  public static LogDecrement ofSystem(double mass, double rate, double damping) {
     double zeta = Given.within("damping ratio", damping / criticalDamping(mass, rate), 0, 0.999);
     return new LogDecrement(2 * Math.PI * zeta / Math.sqrt(1 - zeta * zeta), zeta);
   }

@@ -10,7 +10,7 @@ import java.util.OptionalDouble;
  * public copies of D2270-10(2016), and two that the standard's worked examples fix by interpolation
  * (5.1 for H only; 8.8). Between neighbours of the standard's own table (5.0 and 5.1, 8.8 and 8.9)
  * it is read as the standard says. Between other rows H/Y is taken as straight in Y: an estimate of
- * ours, which puts an index above 100 wrong by up to about five points; L bends too much for that
+ * ours, which puts an index above 100 wrong by up to about ten points; L bends too much for that
  * and is left out. Above 70 mm²/s the standard's equations hold.
  */
 final class ReferenceOils {
