@@ -61,18 +61,23 @@ public sealed interface FileFault {
   /** The file system cannot put a new file in place of an old one in one step. */
   record NoSafeReplace(Path path) implements FileFault {}
 
+  /** The bytes could not be made, so nothing was written: a fault of the program. */
+  record NotMade(String detail) implements FileFault {}
+
   /** Anything else; {@code detail} is for the log and for whoever knows the system. */
   record Failed(Path path, String detail) implements FileFault {}
 
   /**
    * Whether the same attempt may succeed later without the rider choosing anything: room is made, a
-   * stick comes back, a permission returns.
+   * stick comes back, a permission returns, the next change mends what the last one broke.
    */
   default boolean mayPass() {
     return this instanceof DiskFull
         || this instanceof ReadOnly
         || this instanceof FolderGone
         || this instanceof Unreadable
+        || this instanceof TooLarge
+        || this instanceof NotMade
         || this instanceof Failed;
   }
 }

@@ -89,8 +89,7 @@ final class ForgetfulDisk implements Disk {
 
   ForgetfulDisk(Quirk quirk) {
     this.quirk = quirk;
-    folders.put(FOLDER, new Names());
-    folders.get(FOLDER).forcedInParent = true;
+    addFolder(FOLDER);
   }
 
   // What a test does to the disk.
@@ -122,6 +121,18 @@ final class ForgetfulDisk implements Disk {
 
   void link(Path from, Path to) {
     links.put(from, to);
+  }
+
+  void remove(Path file) {
+    Names names = folders.get(file.getParent());
+    names.forced = names.now();
+    names.since.clear();
+    names.forced.remove(name(file));
+  }
+
+  void addFolder(Path folder) {
+    folders.put(folder, new Names());
+    folders.get(folder).forcedInParent = true;
   }
 
   void removeFolder(Path folder) {
