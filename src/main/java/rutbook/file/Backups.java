@@ -89,7 +89,7 @@ public final class Backups {
     return new FileReading(disk).read(backup.file(), FileReading.LIMIT).result();
   }
 
-  private Path folder() {
+  Path folder() {
     return notebook.resolveSibling(notebook.getFileName() + ".backups");
   }
 

@@ -1,17 +1,17 @@
 package rutbook.file;
 
 import java.io.IOException;
-import java.nio.ByteBuffer;
 import java.nio.channels.FileChannel;
-import java.nio.channels.OverlappingFileLockException;
-import java.nio.charset.StandardCharsets;
+import java.nio.file.FileAlreadyExistsException;
 import java.nio.file.Files;
 import java.nio.file.NoSuchFileException;
 import java.nio.file.Path;
 import java.nio.file.StandardOpenOption;
-import java.util.Arrays;
+import java.nio.file.attribute.BasicFileAttributes;
+import java.util.Objects;
 import java.util.Optional;
-import java.util.UUID;
+import java.util.Set;
+import java.util.concurrent.ConcurrentHashMap;
 
 /**
  * A lock of the operating system on a file made for it; gone with the process, however that ends.
@@ -19,10 +19,13 @@ import java.util.UUID;
  * the file that was locked and not one that was just removed.
  */
 final class FileHold implements Disk.Hold {
-  private static final int TRIES = 10;
+  private static final int TRIES = 20;
 
-  /** Beyond the text, because on Windows a locked stretch cannot be read by others. */
-  private static final long LOCKED_BYTE = 1L << 30;
+  /**
+   * What this process holds. POSIX drops a process's lock when the process closes <em>any</em>
+   * opening of the file, so a lock file that is held must not even be looked into.
+   */
+  private static final Set<Path> HELD_HERE = ConcurrentHashMap.newKeySet();
 
   private final Path file;
   private final FileChannel channel;
@@ -32,23 +35,47 @@ final class FileHold implements Disk.Hold {
     this.channel = channel;
   }
 
+  /**
+   * The lock, or empty when somebody has it.
+   *
+   * @param file always spelt the same way: absolute, behind all links
+   */
   static Optional<Disk.Hold> take(Path file) throws IOException {
+    if (!HELD_HERE.add(file)) {
+      return Optional.empty();
+    }
+    Optional<FileChannel> channel = Optional.empty();
+    try {
+      channel = locked(file);
+      return channel.map(open -> new FileHold(file, open));
+    } finally {
+      if (channel.isEmpty()) {
+        HELD_HERE.remove(file);
+      }
+    }
+  }
+
+  private static Optional<FileChannel> locked(Path file) throws IOException {
     for (int attempt = 0; attempt < TRIES; attempt++) {
-      FileChannel channel =
-          FileChannel.open(file, StandardOpenOption.CREATE, StandardOpenOption.WRITE);
+      FileChannel channel = null;
       boolean kept = false;
       try {
-        if (channel.tryLock(LOCKED_BYTE, 1, false) == null) {
+        makeIfMissing(file);
+        Object before = identity(file);
+        channel = FileChannel.open(file, StandardOpenOption.WRITE);
+        if (channel.tryLock() == null) {
           return Optional.empty();
         }
-        kept = nameStillMeans(file, channel);
+        kept = Objects.equals(before, identity(file));
         if (kept) {
-          return Optional.of(new FileHold(file, channel));
+          return Optional.of(channel);
         }
-      } catch (OverlappingFileLockException heldByThisProgram) {
-        return Optional.empty();
+      } catch (NoSuchFileException removedMeanwhile) {
+        if (!Files.isDirectory(file.getParent())) {
+          throw removedMeanwhile;
+        }
       } finally {
-        if (!kept) {
+        if (channel != null && !kept) {
           channel.close();
         }
       }
@@ -56,25 +83,31 @@ final class FileHold implements Disk.Hold {
     return Optional.empty();
   }
 
-  private static boolean nameStillMeans(Path file, FileChannel channel) throws IOException {
-    byte[] mark = UUID.randomUUID().toString().getBytes(StandardCharsets.US_ASCII);
-    channel.truncate(0);
-    channel.write(ByteBuffer.wrap(mark));
+  private static void makeIfMissing(Path file) throws IOException {
     try {
-      return Arrays.equals(mark, Files.readAllBytes(file));
-    } catch (NoSuchFileException removed) {
-      return false;
+      Files.createFile(file);
+    } catch (FileAlreadyExistsException there) {
+      return;
     }
+  }
+
+  /**
+   * Which file has the name; null on Windows, where the name of a file that is open stays taken.
+   */
+  private static Object identity(Path file) throws IOException {
+    return Files.readAttributes(file, BasicFileAttributes.class).fileKey();
   }
 
   @Override
   public void close() throws IOException {
+    if (!channel.isOpen()) {
+      return;
+    }
     try {
-      if (channel.isOpen()) {
-        Files.deleteIfExists(file);
-      }
+      Files.deleteIfExists(file);
     } finally {
       channel.close();
+      HELD_HERE.remove(file);
     }
   }
 }

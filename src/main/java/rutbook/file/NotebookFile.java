@@ -283,7 +283,7 @@ public final class NotebookFile implements AutoCloseable {
       backups.keep(before.get());
       return Optional.empty();
     } catch (IOException thrown) {
-      return Optional.of(faults.whileWriting(path, thrown));
+      return Optional.of(faults.whileWriting(backups.folder(), thrown));
     }
   }
 

@@ -142,7 +142,8 @@ class DiskTroubleTest {
 
     Saved saved = file.save(Page.of(2)).result().orElseThrow();
 
-    assertThat(saved.backup()).contains(new FileFault.ReadOnly(FILE));
+    assertThat(saved.backup())
+        .contains(new FileFault.ReadOnly(FILE.resolveSibling("season.rut.backups")));
     assertThat(Page.number(disk.bytes(FILE))).isEqualTo(OptionalInt.of(2));
   }
 

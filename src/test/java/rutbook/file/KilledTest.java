@@ -1,0 +1,137 @@
+package rutbook.file;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.io.BufferedReader;
+import java.io.IOException;
+import java.net.URISyntaxException;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.time.Clock;
+import java.util.List;
+import java.util.OptionalInt;
+import java.util.Random;
+import java.util.concurrent.locks.LockSupport;
+import org.junit.jupiter.api.Tag;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+
+/** Another process is killed outright while it saves, with the disk of this computer. */
+class KilledTest {
+  @TempDir Path folder;
+
+  /** What the kills did: none of these may happen. */
+  private record Harm(int unreadable, int printedAndLost) {}
+
+  @Test
+  void tenKillsLoseNothing() throws Exception {
+    assertThat(kill(10)).isEqualTo(new Harm(0, 0));
+  }
+
+  @Test
+  @Tag("long")
+  void threeHundredKillsLoseNothing() throws Exception {
+    assertThat(kill(300)).isEqualTo(new Harm(0, 0));
+  }
+
+  private Harm kill(int times) throws Exception {
+    Path file = Files.write(folder.resolve("season.rut"), Page.of(0));
+    Random random = new Random(20260503);
+    int unreadable = 0;
+    int lost = 0;
+    int printed = 0;
+    for (int i = 0; i < times; i++) {
+      int before = printed;
+      printed = Math.max(printed, lastPrinted(file, random));
+      assertThat(printed).as("numbers printed before kill %d", i).isGreaterThan(before);
+      OptionalInt found = Page.number(Files.readAllBytes(file));
+      unreadable += found.isEmpty() ? 1 : 0;
+      lost += found.orElse(0) < printed ? 1 : 0;
+      printed = found.orElse(printed);
+    }
+    opensAndTidiesUp(file);
+    return new Harm(unreadable, lost);
+  }
+
+  /** Starts a child, kills it somewhere after a few saves, and gives the last number it printed. */
+  private static int lastPrinted(Path file, Random random) throws Exception {
+    Process child = start(file);
+    try (BufferedReader out = child.inputReader(StandardCharsets.UTF_8)) {
+      assertThat(out.readLine()).startsWith("open ");
+      int last = 0;
+      for (int saves = 1 + random.nextInt(12); saves > 0; saves--) {
+        last = Integer.parseInt(out.readLine());
+      }
+      LockSupport.parkNanos(random.nextInt(4_000_000));
+      child.toHandle().destroyForcibly(); // unlike that of Process, leaves the output to be read
+      for (String line = out.readLine(); line != null; line = out.readLine()) {
+        last = Integer.parseInt(line);
+      }
+      return last;
+    } finally {
+      child.destroyForcibly().waitFor();
+    }
+  }
+
+  private void opensAndTidiesUp(Path file) throws IOException {
+    Disk disk = new RealDisk(System.getProperty("os.name"));
+    NotebookFile.Opened opened =
+        NotebookFile.open(disk, new DurableFile(disk), file, Clock.systemUTC())
+            .result()
+            .orElseThrow();
+    opened.file().close();
+    assertThat(disk.list(folder))
+        .extracting(entry -> entry.getFileName().toString())
+        .containsExactlyInAnyOrder("season.rut", "season.rut.backups");
+    assertThat(opened.file().backups().newestReadable(Page::readable)).isPresent();
+  }
+
+  @Test
+  void aSecondProgramIsRefusedWhileTheFirstLivesAndNotAfterItIsKilled() throws Exception {
+    Path file = Files.write(folder.toRealPath().resolve("season.rut"), Page.of(0));
+    Disk disk = new RealDisk(System.getProperty("os.name"));
+    Process child = start(file);
+    try (BufferedReader out = child.inputReader(StandardCharsets.UTF_8)) {
+      assertThat(out.readLine()).isEqualTo("open 0");
+
+      assertThat(NotebookFile.open(disk, new DurableFile(disk), file, Clock.systemUTC()))
+          .isEqualTo(Outcome.refused(new FileFault.Locked(file)));
+    } finally {
+      child.destroyForcibly().waitFor();
+    }
+    NotebookFile ours =
+        NotebookFile.open(disk, new DurableFile(disk), file, Clock.systemUTC())
+            .result()
+            .orElseThrow()
+            .file();
+    Process second = start(file);
+    try (BufferedReader out = second.inputReader(StandardCharsets.UTF_8)) {
+      assertThat(out.readLine()).isEqualTo(new FileFault.Locked(file).toString());
+      assertThat(second.waitFor()).isZero();
+    } finally {
+      second.destroyForcibly();
+    }
+    ours.close();
+  }
+
+  private static Process start(Path file) throws IOException, URISyntaxException {
+    String classes =
+        place(SavingChild.class) + System.getProperty("path.separator") + place(RealDisk.class);
+    Path java = Path.of(System.getProperty("java.home"), "bin", "java");
+    List<String> command =
+        List.of(
+            java.toString(),
+            "-XX:TieredStopAtLevel=1",
+            "-Xshare:auto",
+            "-cp",
+            classes,
+            SavingChild.class.getName(),
+            file.toString());
+    return new ProcessBuilder(command).redirectError(ProcessBuilder.Redirect.INHERIT).start();
+  }
+
+  private static Path place(Class<?> type) throws URISyntaxException {
+    return Path.of(type.getProtectionDomain().getCodeSource().getLocation().toURI());
+  }
+}
