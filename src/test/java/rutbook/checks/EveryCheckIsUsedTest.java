@@ -13,6 +13,7 @@ import rutbook.physics.FluidChecksTest;
 import rutbook.physics.GasChecksTest;
 import rutbook.physics.SagChecksTest;
 import rutbook.physics.SteeringChecksTest;
+import rutbook.stats.StatsChecksTest;
 
 class EveryCheckIsUsedTest {
 
@@ -24,6 +25,7 @@ class EveryCheckIsUsedTest {
           "c-geometry", SteeringChecksTest.GEOMETRY,
           "d-sag", SagChecksTest.USES,
           "f-oil", FluidChecksTest.OIL,
+          "g-stats", StatsChecksTest.USES,
           "i-logdec", SteeringChecksTest.DECREMENT);
 
   /** Rows that belong to other parts of the program, and the test that uses each. */
