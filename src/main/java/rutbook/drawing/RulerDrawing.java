@@ -1,0 +1,232 @@
+package rutbook.drawing;
+
+import java.math.BigDecimal;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import rutbook.notebook.Setting;
+import rutbook.units.Amount;
+import rutbook.units.Dimension;
+
+/**
+ * The ruler as shapes: a line from the least to the most with ticks above, grey under it near the
+ * stops, the baseline as a hollow triangle below, the reading as a filled dot, the previous reading
+ * as a small hollow one, the other leg as a hollow brick dot where it differs, a proposal as an
+ * arrow from the reading.
+ */
+public final class RulerDrawing {
+  /**
+   * How large a ruler is drawn.
+   *
+   * @param width of the whole drawing in pixels
+   * @param labelled whether numbers stand under the ticks
+   * @param scale 1 for the strip, greater where it is read from further away
+   */
+  public record Size(double width, boolean labelled, double scale) {
+    public static final double LEAST_WIDTH = 40;
+
+    public Size {
+      if (!(width >= LEAST_WIDTH)) {
+        throw new IllegalArgumentException("a ruler " + width + " wide");
+      }
+    }
+
+    public double height() {
+      return (labelled ? 40 : 26) * scale;
+    }
+
+    /** The y of the line. */
+    public double line() {
+      return 11 * scale;
+    }
+
+    /** What is kept free at both ends, so that a mark or number there is not cut. */
+    public double inset() {
+      return (labelled ? 14 : 6) * scale;
+    }
+  }
+
+  private static final double MINOR_APART = 3.6;
+  private static final double MAJOR_APART = 18;
+  private static final double LABELS_APART = 44;
+  private static final double LABEL_SIZE = 11;
+
+  private final Ruler ruler;
+  private final Size size;
+  private final RulerScale scale;
+  private final List<Shape> shapes = new ArrayList<>();
+
+  private RulerDrawing(Ruler ruler, Size size) {
+    this.ruler = ruler;
+    this.size = size;
+    this.scale = scale(ruler, size);
+  }
+
+  /** Where amounts stand on a ruler of that size. */
+  public static RulerScale scale(Ruler ruler, Size size) {
+    return new RulerScale(ruler, size.inset(), size.width() - size.inset());
+  }
+
+  public static Drawing of(Ruler ruler, Size size) {
+    RulerDrawing drawing = new RulerDrawing(ruler, size);
+    drawing.nearStops();
+    drawing.line();
+    drawing.ticks();
+    drawing.marks();
+    return new Drawing(size.width(), size.height(), drawing.shapes);
+  }
+
+  private double least() {
+    return scale.number(ruler.limits().least());
+  }
+
+  private double most() {
+    return scale.number(ruler.limits().most());
+  }
+
+  /** Within two steps of a stop an adjuster is near it. */
+  private void nearStops() {
+    if (!ruler.hasStops()) {
+      return;
+    }
+    double near = scale.number(ruler.step()) * Setting.NEAR_CLICKS;
+    if (near * 2 >= most() - least()) {
+      return;
+    }
+    double wide = scale.x(least() + near) - scale.x(least());
+    double y = size.line() + size.scale() / 2;
+    shapes.add(new Shape.Box(scale.x(least()), y, wide, 4 * size.scale(), Ink.HAIR));
+    shapes.add(new Shape.Box(scale.x(most()) - wide, y, wide, 4 * size.scale(), Ink.HAIR));
+  }
+
+  /** Ink over what is allowed; a hair further out where something was found beyond. */
+  private void line() {
+    double y = size.line();
+    if (scale.shownLeast() < least()) {
+      line(scale.left(), y, scale.x(least()), y, Ink.BRICK, 1);
+    }
+    if (scale.shownMost() > most()) {
+      line(scale.x(most()), y, scale.right(), y, Ink.BRICK, 1);
+    }
+    line(scale.x(least()), y, scale.x(most()), y, Ink.INK, 1.5);
+  }
+
+  private void ticks() {
+    BigDecimal step = ruler.step().value();
+    double pixelsEach = (scale.right() - scale.left()) / (scale.shownMost() - scale.shownLeast());
+    BigDecimal minor = Ticks.distance(step, step, pixelsEach, MINOR_APART);
+    BigDecimal major = Ticks.distance(step, minor, pixelsEach, MAJOR_APART);
+    BigDecimal labelled = Ticks.distance(step, major, pixelsEach, LABELS_APART * size.scale());
+    for (BigDecimal place : Ticks.multiples(minor, least(), most())) {
+      boolean tall = Ticks.isMultiple(place, major);
+      tick(scale.x(place.doubleValue()), tall ? 8 : 5, tall ? Ink.INK : Ink.SOFT);
+    }
+    tick(scale.x(least()), 9, Ink.INK);
+    tick(scale.x(most()), 9, Ink.INK);
+    if (size.labelled()) {
+      labels(labelled);
+    }
+  }
+
+  private void tick(double x, double length, Ink ink) {
+    line(x, size.line(), x, size.line() - length * size.scale(), ink, 1);
+  }
+
+  /** Both limits, and the round numbers that leave them room. */
+  private void labels(BigDecimal apart) {
+    label(ruler.limits().least());
+    double room = LABELS_APART * size.scale() * 0.75;
+    for (BigDecimal place : Ticks.multiples(apart, least(), most())) {
+      double x = scale.x(place.doubleValue());
+      if (x - scale.x(least()) >= room && scale.x(most()) - x >= room) {
+        label(x, Ticks.label(place, dimension()));
+      }
+    }
+    if (scale.x(most()) - scale.x(least()) >= room) {
+      label(ruler.limits().most());
+    }
+  }
+
+  private void label(Amount limit) {
+    double number = scale.number(limit);
+    BigDecimal shown =
+        limit.unit() == scale.unit()
+            ? limit.value()
+            : BigDecimal.valueOf(Math.round(number * 100) / 100.0);
+    label(scale.x(number), Ticks.label(shown, dimension()));
+  }
+
+  private void label(double x, String text) {
+    double y = size.line() + 26 * size.scale();
+    double textSize = LABEL_SIZE * Math.max(1, size.scale() * 0.85);
+    shapes.add(new Shape.Text(x, y, text, Shape.Anchor.MIDDLE, textSize, Ink.SOFT, false));
+  }
+
+  private Dimension dimension() {
+    return ruler.step().dimension();
+  }
+
+  private void marks() {
+    ruler.marks().baseline().ifPresent(amount -> triangle(scale.x(amount)));
+    proposal();
+    ruler.marks().previous().filter(this::standsAlone).ifPresent(this::previous);
+    ruler.otherLeg().ifPresent(amount -> dot(amount, 4.5, Ink.BRICK, false));
+    ruler.reading().ifPresent(amount -> dot(amount, 4.5, Ink.INK, true));
+  }
+
+  private boolean standsAlone(Amount previous) {
+    return ruler.reading().map(reading -> !reading.sameQuantity(previous)).orElse(true);
+  }
+
+  private void previous(Amount amount) {
+    dot(amount, 3, Ink.SOFT, false);
+  }
+
+  private void dot(Amount amount, double radius, Ink ink, boolean filled) {
+    double x = scale.x(amount);
+    shapes.add(new Shape.Dot(x, size.line(), radius * size.scale(), ink, filled));
+  }
+
+  private void triangle(double x) {
+    double unit = size.scale();
+    double top = size.line() + 6 * unit;
+    shapes.add(
+        new Shape.Polygon(
+            List.of(
+                new Shape.Point(x, top),
+                new Shape.Point(x + 4 * unit, top + 7 * unit),
+                new Shape.Point(x - 4 * unit, top + 7 * unit)),
+            Ink.INK,
+            false));
+  }
+
+  /** An arrow along the line; too short for a shaft, it is a head alone. */
+  private void proposal() {
+    Optional<Amount> target = ruler.marks().proposal();
+    if (target.isEmpty()) {
+      return;
+    }
+    double to = scale.x(target.get());
+    double from = ruler.reading().map(scale::x).orElse(to);
+    double unit = size.scale();
+    double head = Math.signum(to - from) * 7 * unit;
+    double y = size.line();
+    if (head == 0) {
+      shapes.add(new Shape.Dot(to, y, 6.5 * unit, Ink.OCHRE, false));
+      return;
+    }
+    line(from, y, to - head, y, Ink.OCHRE, 3 * unit);
+    shapes.add(
+        new Shape.Polygon(
+            List.of(
+                new Shape.Point(to, y),
+                new Shape.Point(to - head, y - 4.5 * unit),
+                new Shape.Point(to - head, y + 4.5 * unit)),
+            Ink.OCHRE,
+            true));
+  }
+
+  private void line(double x1, double y1, double x2, double y2, Ink ink, double width) {
+    shapes.add(new Shape.Line(x1, y1, x2, y2, ink, width));
+  }
+}

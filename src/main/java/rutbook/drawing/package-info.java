@@ -1,0 +1,2 @@
+/** Pictures without a toolkit: shapes that the window, the printed card and HTML draw alike. */
+package rutbook.drawing;
