@@ -49,6 +49,16 @@ public final class Gaussian {
       }
       return Normal.cumulative((bound - mean) / sd);
     }
+
+    /**
+     * The value that lies above a share of what is likely: shares 0.1 and 0.9 are the ends of an 80
+     * % interval.
+     *
+     * @param share 1e-9 to 1 − 1e-9
+     */
+    public double quantile(double share) {
+      return mean + sd * Normal.quantile(share);
+    }
   }
 
   public int size() {

@@ -1,5 +1,7 @@
 package rutbook.stats;
 
+import org.hipparchus.special.Erf;
+
 /**
  * The standard normal distribution, accurate far into its tails, where ratios of vanishing numbers
  * are wanted.
@@ -26,6 +28,13 @@ public final class Normal {
       return density(z) / (-z + tail(-z));
     }
     return z > -TAIL ? 1 - cumulative(-z) : 0.5 + density(z) * series(z);
+  }
+
+  /** The z below which a share of 1e-9 to 1 − 1e-9 lies: the inverse of {@link #cumulative}. */
+  public static double quantile(double share) {
+    Given.within("share", share, 1e-9, 1 - 1e-9);
+    double z = -Math.sqrt(2) * Erf.erfcInv(2 * share);
+    return z - (cumulative(z) - share) / density(z);
   }
 
   /** Natural logarithm of {@code Φ(z)}, finite for every z within ±1e100. */

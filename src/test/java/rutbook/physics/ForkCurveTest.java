@@ -131,4 +131,40 @@ class ForkCurveTest {
         .hasMessageContaining("0.3");
     assertThatThrownBy(() -> fork(0.1).points(1)).hasMessageContaining("1");
   }
+
+  /** Four fills of a fork, each with its band and reserves, once the program is warm. */
+  @Test
+  void aFullSetOfCurvesTakesUnderFiveMilliseconds() {
+    double best = Double.POSITIVE_INFINITY;
+    double sum = 0;
+    for (int i = 0; i < 200; i++) {
+      long start = System.nanoTime();
+      for (double gap : new double[] {0.13, 0.12, 0.11, 0.10}) {
+        ForkCurve fork = fork(gap);
+        sum += fork.points(121).get(120).line() + fork.reserve(0.07, 1.3);
+        sum += fork.dropHeight(0.07, 1.4, 90, 0.47);
+      }
+      best = Math.min(best, (System.nanoTime() - start) / 1e6);
+    }
+    assertThat(sum).isFinite();
+    assertThat(best).as("milliseconds").isLessThan(5);
+  }
+
+  @Property(tries = 300, seed = "23")
+  void whateverIsAcceptedGivesFiniteNumbers(
+      @ForAll @Scale(6) @DoubleRange(min = 0, max = 1e6) double rate,
+      @ForAll @Scale(6) @DoubleRange(min = 0, max = 0.2) double preload,
+      @ForAll @Scale(6) @DoubleRange(min = 0.001, max = 1) double travel,
+      @ForAll @Scale(6) @DoubleRange(min = 10, max = 1000) double mass) {
+    ForkCurve fork =
+        new ForkCurve(
+            List.of(new ForkLeg(rate, preload, Optional.empty())),
+            Optional.of(new BumpStop(travel / 2, 1e7)),
+            travel);
+    for (ForkPoint point : fork.points(9)) {
+      assertThat(point.fast()).isFinite().isGreaterThanOrEqualTo(0);
+      assertThat(fork.dropHeight(point.stroke(), 1.4, mass, 1)).isFinite();
+    }
+    fork.strokeUnder(mass * 9.81, 1.3).ifPresent(x -> assertThat(x).isBetween(0.0, travel));
+  }
 }

@@ -127,4 +127,37 @@ class SagWorksheetTest {
         .hasMessageContaining("0.0");
     assertThatThrownBy(() -> new SagWindow(0.04, 0.03)).hasMessageContaining("0.03");
   }
+
+  @Property(tries = 300, seed = "53")
+  void whateverIsAcceptedGivesFiniteNumbers(
+      @ForAll @Scale(6) @DoubleRange(min = 50, max = 5000) double rider,
+      @ForAll @Scale(6) @DoubleRange(min = 0.01, max = 1) double race,
+      @ForAll @Scale(6) @DoubleRange(min = 0, max = 1) double part,
+      @ForAll @Scale(6) @DoubleRange(min = 100, max = 1e6) double rate,
+      @ForAll @Scale(6) @DoubleRange(min = 0.05, max = 20) double ratio) {
+    double free = Math.max(0, (race - 0.0101) * part);
+    SagWorksheet sheet;
+    try {
+      sheet =
+          new SagWorksheet(
+              rider, race, free, rate, 0.2, new MotionRatio(ratio, Convention.WHEEL_OVER_SPRING));
+    } catch (IllegalArgumentException refused) {
+      assertThat(race - free).isLessThan(0.0101);
+      return;
+    }
+    Plan plan = sheet.meeting(0.105, SagWindow.FREE);
+    assertThat(plan.rate().least()).isFinite().isPositive();
+    assertThat(plan.rate().most()).isFinite();
+    assertThat(plan.preload()).isFinite();
+    assertThat(sheet.with(rate, race).freeSag()).isFinite();
+    assertThat(sheet.wheelRate().most()).isFinite();
+  }
+
+  @Test
+  void turnsOfTheCollarFollowPitchAndRatio() {
+    assertThat(Preload.turns(0.003, 0.0015, THIRD)).isCloseTo(2.0 / 3, within(1e-12));
+    assertThat(Preload.turns(-0.006, 0.001, THIRD)).as("less preload").isCloseTo(-2, within(1e-12));
+    assertThat(Preload.turns(0, 0.001, THIRD)).isZero();
+    assertThatThrownBy(() -> Preload.sagPerTurn(1, THIRD)).hasMessageContaining("1.0");
+  }
 }

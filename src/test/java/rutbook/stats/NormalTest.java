@@ -90,4 +90,19 @@ class NormalTest {
     assertThat(new Gaussian.Estimate(1, 0).chanceBelow(0)).isZero();
     assertThat(new Gaussian.Estimate(1, 3).chanceBelow(1)).isEqualTo(0.5);
   }
+
+  @Property(tries = 500, seed = "73")
+  void theQuantileIsTheInverseOfTheChance(
+      @ForAll @Scale(9) @DoubleRange(min = 1e-9, max = 0.999999) double share) {
+    assertThat(Normal.cumulative(Normal.quantile(share))).isCloseTo(share, within(1e-12 * share));
+  }
+
+  /** The 90 % point of the normal distribution is 1.2815515655446 (any table). */
+  @Test
+  void anEightyPerCentIntervalIsOneAndAQuarterSdsEitherWay() {
+    Gaussian.Estimate estimate = new Gaussian.Estimate(3, 2);
+    assertThat(estimate.quantile(0.9)).isCloseTo(3 + 2 * 1.2815515655446, within(1e-12));
+    assertThat(estimate.quantile(0.1)).isCloseTo(3 - 2 * 1.2815515655446, within(1e-12));
+    assertThatThrownBy(() -> estimate.quantile(0)).hasMessageContaining("0.0");
+  }
 }

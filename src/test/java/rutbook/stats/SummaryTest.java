@@ -68,6 +68,11 @@ class SummaryTest {
         .isInstanceOf(IllegalArgumentException.class);
     assertThatThrownBy(() -> LeastSquares.fit(new double[][] {{1}, {2}}, new double[] {1, 2}))
         .hasMessageContaining("was 2");
+    assertThatThrownBy(() -> LeastSquares.fit(new double[0][], new double[0]))
+        .hasMessageContaining("was 0");
+    double[][] bad = {{1}, {2}, {Double.NaN}};
+    assertThatThrownBy(() -> LeastSquares.fit(bad, new double[] {1, 2, 3}))
+        .hasMessageContaining("NaN");
   }
 
   @Test
