@@ -12,6 +12,9 @@ public sealed interface FileFault {
   /** A folder was given where a file was wanted. */
   record IsFolder(Path path) implements FileFault {}
 
+  /** A file was given where a folder was wanted. */
+  record NotAFolder(Path path) implements FileFault {}
+
   /**
    * More bytes than are ever read or written.
    *

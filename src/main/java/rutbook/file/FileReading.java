@@ -2,8 +2,10 @@ package rutbook.file;
 
 import java.io.IOException;
 import java.nio.file.Path;
+import java.util.List;
+import java.util.Locale;
 
-/** Reads a whole file, looking at its size before its bytes. */
+/** Reads whole files, looking at their size before their bytes, and says which a folder holds. */
 public final class FileReading {
   /** No notebook or setup file is larger: 64 MiB. */
   public static final long LIMIT = 64L << 20;
@@ -27,6 +29,32 @@ public final class FileReading {
     } catch (IOException thrown) {
       return Outcome.refused(faults.whileReading(file, thrown));
     }
+  }
+
+  /**
+   * The files of a folder whose names end so, by name; folders and hidden files are left out.
+   *
+   * @param ending with its dot; capital and small letters are the same
+   */
+  public Outcome<List<Path>> filesIn(Path folder, String ending) {
+    if (disk.exists(folder) && !disk.isFolder(folder)) {
+      return Outcome.refused(new FileFault.NotAFolder(folder));
+    }
+    try {
+      return Outcome.done(
+          disk.list(folder).stream()
+              .filter(file -> isNamed(file.getFileName().toString(), ending))
+              .filter(file -> !disk.isFolder(file))
+              .sorted()
+              .toList());
+    } catch (IOException thrown) {
+      return Outcome.refused(faults.whileReading(folder, thrown));
+    }
+  }
+
+  private static boolean isNamed(String name, String ending) {
+    return !name.startsWith(".")
+        && name.toLowerCase(Locale.ROOT).endsWith(ending.toLowerCase(Locale.ROOT));
   }
 
   byte[] bytes(Path file, long limit) throws IOException {

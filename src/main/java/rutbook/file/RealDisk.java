@@ -15,9 +15,11 @@ import java.nio.file.StandardCopyOption;
 import java.nio.file.StandardOpenOption;
 import java.nio.file.attribute.BasicFileAttributes;
 import java.nio.file.attribute.PosixFileAttributeView;
+import java.nio.file.attribute.PosixFilePermission;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
+import java.util.Set;
 import java.util.stream.Stream;
 
 /** The disk of this computer. */
@@ -86,8 +88,16 @@ public final class RealDisk implements Disk {
   public void copyAccess(Path from, Path to) throws IOException {
     PosixFileAttributeView old = Files.getFileAttributeView(from, PosixFileAttributeView.class);
     PosixFileAttributeView fresh = Files.getFileAttributeView(to, PosixFileAttributeView.class);
-    if (old != null && fresh != null) {
-      fresh.setPermissions(old.readAttributes().permissions());
+    if (old == null || fresh == null) {
+      return;
+    }
+    Set<PosixFilePermission> wanted = old.readAttributes().permissions();
+    try {
+      if (!wanted.equals(fresh.readAttributes().permissions())) {
+        fresh.setPermissions(wanted);
+      }
+    } catch (FileSystemException notHere) {
+      return; // A stick formatted for Windows keeps no rights; that must not stop a save.
     }
   }
 

@@ -40,18 +40,11 @@ public final class SettingsFile {
   /** Stores exactly these. */
   public Outcome<Path> store(Map<String, String> settings) {
     try {
-      makeFolders(file.toAbsolutePath().getParent());
+      Folders.make(disk, file.toAbsolutePath().getParent());
     } catch (IOException thrown) {
       return Outcome.refused(new Faults(disk).whileWriting(file, thrown));
     }
     return new DurableFile(disk).write(file, text(settings).getBytes(StandardCharsets.UTF_8));
-  }
-
-  private void makeFolders(Path folder) throws IOException {
-    if (folder != null && !disk.isFolder(folder)) {
-      makeFolders(folder.getParent());
-      disk.makeFolder(folder);
-    }
   }
 
   /** Line by line when the text as a whole is refused, so that one bad line costs only itself. */

@@ -17,6 +17,7 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.function.Consumer;
 import java.util.function.Function;
+import java.util.stream.Stream;
 
 /**
  * A disk in memory that forgets what was not forced, as a power cut makes a real one forget: of the
@@ -315,7 +316,8 @@ final class ForgetfulDisk implements Disk {
     if (!folders.containsKey(folder)) {
       throw new NoSuchFileException(folder.toString());
     }
-    return names(folder).stream().map(folder::resolve).toList();
+    Stream<Path> inside = folders.keySet().stream().filter(path -> folder.equals(path.getParent()));
+    return Stream.concat(names(folder).stream().map(folder::resolve), inside).toList();
   }
 
   @Override

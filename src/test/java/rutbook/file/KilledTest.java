@@ -9,6 +9,7 @@ import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.Clock;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.OptionalInt;
 import java.util.Random;
@@ -43,7 +44,7 @@ class KilledTest {
     int printed = 0;
     for (int i = 0; i < times; i++) {
       int before = printed;
-      printed = Math.max(printed, lastPrinted(file, random));
+      printed = Math.max(printed, lastPrinted(start(file), random));
       assertThat(printed).as("numbers printed before kill %d", i).isGreaterThan(before);
       OptionalInt found = Page.number(Files.readAllBytes(file));
       unreadable += found.isEmpty() ? 1 : 0;
@@ -55,8 +56,7 @@ class KilledTest {
   }
 
   /** Starts a child, kills it somewhere after a few saves, and gives the last number it printed. */
-  private static int lastPrinted(Path file, Random random) throws Exception {
-    Process child = start(file);
+  private static int lastPrinted(Process child, Random random) throws Exception {
     try (BufferedReader out = child.inputReader(StandardCharsets.UTF_8)) {
       assertThat(out.readLine()).startsWith("open ");
       int last = 0;
@@ -115,19 +115,50 @@ class KilledTest {
     ours.close();
   }
 
-  private static Process start(Path file) throws IOException, URISyntaxException {
+  /** A test of the test: on some kill the file is found half written. */
+  @Test
+  void aSaveInPlaceIsFoundOutByKilling() throws Exception {
+    Path file = folder.resolve("season.rut");
+    Random random = new Random(20260503);
+    int kills = 0;
+    do {
+      Files.write(file, Page.of(0));
+      lastPrinted(start(file, "in place"), random);
+      kills++;
+    } while (Page.readable(Files.readAllBytes(file)) && kills < 100);
+
+    assertThat(Page.readable(Files.readAllBytes(file))).as("readable after %d", kills).isFalse();
+  }
+
+  /** POSIX lets go of a lock when its own process opens and closes the file once more. */
+  @Test
+  void aSecondOpeningInTheSameProgramIsRefusedWithoutLosingTheLock() throws Exception {
+    Path file = Files.write(folder.toRealPath().resolve("season.rut"), Page.of(0));
+    Disk disk = new RealDisk(System.getProperty("os.name"));
+    DurableFile durable = new DurableFile(disk);
+    NotebookFile first =
+        NotebookFile.open(disk, durable, file, Clock.systemUTC()).result().orElseThrow().file();
+    assertThat(NotebookFile.open(disk, durable, file, Clock.systemUTC()).fault())
+        .contains(new FileFault.Locked(file));
+    assertThat(first.save(Page.of(1)).fault()).isEmpty();
+
+    Process other = start(file);
+    try (BufferedReader out = other.inputReader(StandardCharsets.UTF_8)) {
+      assertThat(out.readLine()).isEqualTo(new FileFault.Locked(file).toString());
+    } finally {
+      other.destroyForcibly().waitFor();
+    }
+    first.close();
+  }
+
+  private static Process start(Path file, String... how) throws IOException, URISyntaxException {
     String classes =
         place(SavingChild.class) + System.getProperty("path.separator") + place(RealDisk.class);
     Path java = Path.of(System.getProperty("java.home"), "bin", "java");
-    List<String> command =
-        List.of(
-            java.toString(),
-            "-XX:TieredStopAtLevel=1",
-            "-Xshare:auto",
-            "-cp",
-            classes,
-            SavingChild.class.getName(),
-            file.toString());
+    List<String> command = new ArrayList<>();
+    command.addAll(List.of(java.toString(), "-XX:TieredStopAtLevel=1", "-cp", classes));
+    command.addAll(List.of(SavingChild.class.getName(), file.toString()));
+    command.addAll(List.of(how));
     return new ProcessBuilder(command).redirectError(ProcessBuilder.Redirect.INHERIT).start();
   }
 

@@ -1,5 +1,7 @@
 package rutbook.file;
 
+import java.io.IOException;
+import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.Clock;
 import java.util.Random;
@@ -11,7 +13,11 @@ import java.util.Random;
 final class SavingChild {
   private SavingChild() {}
 
-  public static void main(String[] args) {
+  public static void main(String[] args) throws IOException {
+    if (args.length > 1) {
+      saveInPlace(Path.of(args[0]));
+      return;
+    }
     Disk disk = new RealDisk(System.getProperty("os.name"));
     Path path = Path.of(args[0]);
     Outcome<NotebookFile.Opened> outcome =
@@ -31,6 +37,17 @@ final class SavingChild {
         System.out.println(saved.fault().get());
         return;
       }
+      System.out.println(number);
+    }
+  }
+
+  /** How it must not be done: a test of the test. */
+  private static void saveInPlace(Path file) throws IOException {
+    int number = Page.number(Files.readAllBytes(file)).orElseThrow();
+    System.out.println("open " + number);
+    while (true) {
+      number++;
+      Files.write(file, Page.of(number, 400_000));
       System.out.println(number);
     }
   }
