@@ -444,7 +444,7 @@ final class SampleSeason {
               ridden.report(track, first, setup, i, meter - forkOilAt),
               Optional.empty(),
               SeasonNotes.moto(day, i + 1)));
-      meter += 0.85;
+      meter += 0.95;
     }
     Conditions conditions =
         new Conditions(
