@@ -18,8 +18,10 @@ import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
-/** Another process is killed outright while it saves, with the disk of this computer. */
-class KilledTest {
+/**
+ * Other processes, on the disk of this computer: killed while they save, or wanting the same file.
+ */
+class OtherProgramsTest {
   @TempDir Path folder;
 
   /** What the kills did: none of these may happen. */
@@ -151,14 +153,38 @@ class KilledTest {
     first.close();
   }
 
+  @Test
+  void programsThatFightForALockNeverHoldItTogether() throws Exception {
+    Path lock = folder.toRealPath().resolve("lock");
+    List<Process> programs = new ArrayList<>();
+    for (int i = 0; i < 3; i++) {
+      programs.add(start(LockingChild.class, lock.toString(), "2000"));
+    }
+    for (Process program : programs) {
+      try (BufferedReader out = program.inputReader(StandardCharsets.UTF_8)) {
+        assertThat(out.readLine()).isEqualTo("2000 held, 0 together");
+      } finally {
+        program.destroyForcibly();
+      }
+    }
+    assertThat(lock).doesNotExist();
+  }
+
   private static Process start(Path file, String... how) throws IOException, URISyntaxException {
+    List<String> arguments = new ArrayList<>(List.of(file.toString()));
+    arguments.addAll(List.of(how));
+    return start(SavingChild.class, arguments.toArray(String[]::new));
+  }
+
+  private static Process start(Class<?> program, String... arguments)
+      throws IOException, URISyntaxException {
     String classes =
         place(SavingChild.class) + System.getProperty("path.separator") + place(RealDisk.class);
     Path java = Path.of(System.getProperty("java.home"), "bin", "java");
     List<String> command = new ArrayList<>();
     command.addAll(List.of(java.toString(), "-XX:TieredStopAtLevel=1", "-cp", classes));
-    command.addAll(List.of(SavingChild.class.getName(), file.toString()));
-    command.addAll(List.of(how));
+    command.add(program.getName());
+    command.addAll(List.of(arguments));
     return new ProcessBuilder(command).redirectError(ProcessBuilder.Redirect.INHERIT).start();
   }
 
