@@ -220,6 +220,19 @@ class NotebookFileTest {
   }
 
   @Test
+  void aFileThatMayNotBeWrittenIsNotReplacedThoughItsFolderWouldAllowIt() {
+    NotebookFile file = open();
+    disk.trouble(
+        step ->
+            step.equals("isWritable")
+                ? Optional.of(new AccessDeniedException("season.rut"))
+                : Optional.empty());
+
+    assertThat(file.save(Page.of(2)).fault()).contains(new FileFault.ReadOnly(FILE));
+    assertThat(number(FILE)).isEqualTo(1);
+  }
+
+  @Test
   void aFileSystemWithoutLocksIsSaidToHaveNone() {
     disk.trouble(
         step ->

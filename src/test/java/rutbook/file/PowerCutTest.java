@@ -165,4 +165,42 @@ class PowerCutTest {
       return false;
     }
   }
+
+  @Test
+  void aPowerCutWhileReplacingAnotherNotebookNeverLosesThatOne() {
+    int disks = 0;
+    for (int step = 1; ; step++) {
+      ForgetfulDisk disk = new ForgetfulDisk(Quirk.NONE);
+      disk.put(FILE, Page.of(1));
+      disk.cutAt(step);
+      boolean finished = replaceByAnother(disk);
+      for (ForgetfulDisk left : disk.afterPowerCut()) {
+        disks++;
+        int found = Page.number(left.bytes(FILE)).orElse(-1);
+        assertThat(found).as("after step %d", step).isIn(finished ? List.of(50) : List.of(1, 50));
+        assertThat(found == 1 || backup(left).isPresent())
+            .as("old one safe, step %d", step)
+            .isTrue();
+      }
+      if (finished) {
+        break;
+      }
+    }
+    assertThat(disks).isGreaterThan(20);
+  }
+
+  private static boolean replaceByAnother(ForgetfulDisk disk) {
+    try {
+      DurableFile durable = new DurableFile(disk);
+      NotebookFile.IfThere replace = NotebookFile.IfThere.REPLACE;
+      NotebookFile.create(disk, durable, FILE, Page.of(50), replace, new HandClock())
+          .result()
+          .orElseThrow()
+          .file()
+          .close();
+      return true;
+    } catch (PowerCut gone) {
+      return false;
+    }
+  }
 }
