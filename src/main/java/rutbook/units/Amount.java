@@ -1,8 +1,11 @@
 package rutbook.units;
 
 import java.math.BigDecimal;
+import java.math.MathContext;
 import java.math.RoundingMode;
 import java.util.Objects;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
 
 /**
  * A number and its unit exactly as the rider wrote them: 9.5 fl oz stays 9.5 fl oz.
@@ -13,6 +16,12 @@ import java.util.Objects;
 public record Amount(BigDecimal value, Unit unit) {
   public static final int MOST_DIGITS = 12;
   public static final int MOST_EXPONENT = 9;
+
+  private static final BigDecimal LEAST = BigDecimal.ONE.movePointLeft(MOST_EXPONENT);
+
+  /** As {@link #toString} writes it; a sign of 40 letters is more than any unit has. */
+  private static final Pattern EXACT =
+      Pattern.compile("(-?\\d{1,40}(?:\\.\\d{1,40})?) (\\S.{0,39})");
 
   public Amount {
     Objects.requireNonNull(unit, "unit");
@@ -26,6 +35,24 @@ public record Amount(BigDecimal value, Unit unit) {
 
   public static Amount of(long value, Unit unit) {
     return new Amount(BigDecimal.valueOf(value), unit);
+  }
+
+  /**
+   * From the form that {@link #toString} writes, as in the file: a plain number, one space, the
+   * sign of the unit letter by letter. Trailing zeros are taken; nothing else is guessed.
+   *
+   * @throws AmountException saying which part is wrong
+   */
+  public static Amount parseExact(String text) {
+    Matcher parts = EXACT.matcher(text);
+    if (!parts.matches()) {
+      throw new AmountException(
+          text.isBlank() ? AmountException.Fault.EMPTY : AmountException.Fault.NO_NUMBER, text);
+    }
+    Unit unit =
+        Unit.ofSymbol(parts.group(2))
+            .orElseThrow(() -> new AmountException(AmountException.Fault.UNKNOWN_UNIT, text));
+    return new Amount(new BigDecimal(parts.group(1)), unit);
   }
 
   private static BigDecimal canonical(BigDecimal value) {
@@ -51,8 +78,11 @@ public record Amount(BigDecimal value, Unit unit) {
 
   /** In the SI unit of the dimension (clicks and turns as they are); for physics only. */
   public double si() {
-    return value.add(unit.offset()).multiply(unit.numerator()).doubleValue()
-        / unit.denominator().doubleValue();
+    return value
+        .add(unit.offset())
+        .multiply(unit.numerator())
+        .divide(unit.denominator(), MathContext.DECIMAL128)
+        .doubleValue();
   }
 
   /**
@@ -72,20 +102,22 @@ public record Amount(BigDecimal value, Unit unit) {
     return compareQuantity(other) == 0;
   }
 
-  /** In another unit of the dimension, rounded to so many decimals in the given direction. */
+  /**
+   * In another unit of the dimension, rounded to so many decimals in the given direction.
+   *
+   * @throws AmountException when the dimensions differ, or the result has more digits than an
+   *     amount keeps
+   */
   public Amount in(Unit wanted, int decimals, RoundingMode rounding) {
-    if (wanted == unit) {
-      return this;
-    }
-    return new Amount(exactly(wanted, decimals, rounding), wanted);
+    return wanted == unit ? this : new Amount(numberIn(wanted, decimals, rounding), wanted);
   }
 
   /** In another unit of the dimension, as a double: for drawing and statistics. */
   public double doubleIn(Unit wanted) {
-    if (wanted == unit) {
-      return value.doubleValue();
-    }
-    return exactly(wanted, 15, RoundingMode.HALF_EVEN).doubleValue();
+    requireSameDimension(wanted);
+    return wanted == unit
+        ? value.doubleValue()
+        : Ratio.of(unit, wanted).of(value, MathContext.DECIMAL128).doubleValue();
   }
 
   /** This amount with another number, same unit. */
@@ -94,41 +126,46 @@ public record Amount(BigDecimal value, Unit unit) {
   }
 
   /**
-   * The difference to another amount, in this amount's unit, rounded to nine decimals where units
-   * differ. A difference of temperatures has no offset.
+   * The difference to another amount, in this amount's unit, rounded to what an amount keeps. A
+   * difference of temperatures has no offset.
    */
   public Amount minus(Amount other) {
     requireSameDimension(other);
-    if (other.unit == unit) {
-      return new Amount(value.subtract(other.value), unit);
-    }
-    BigDecimal converted = other.exactly(unit, MOST_EXPONENT, RoundingMode.HALF_EVEN);
-    return new Amount(rounded(value.subtract(converted)), unit);
+    return new Amount(kept(value.subtract(other.near(unit))), unit);
   }
 
-  /** The sum with another amount, in this amount's unit, rounded to nine decimals. */
-  public Amount plus(Amount other) {
-    requireSameDimension(other);
-    if (other.unit == unit) {
-      return new Amount(value.add(other.value), unit);
-    }
-    BigDecimal converted = other.exactly(unit, MOST_EXPONENT, RoundingMode.HALF_EVEN);
-    return new Amount(rounded(value.add(converted)), unit);
+  /**
+   * This amount moved by a difference, in this amount's unit, rounded to what an amount keeps: 20
+   * °C moved by 9 °F is 25 °C.
+   */
+  public Amount plus(Amount difference) {
+    requireSameDimension(difference);
+    BigDecimal step = difference.stepIn(unit, MOST_DIGITS + MOST_EXPONENT, RoundingMode.HALF_EVEN);
+    return new Amount(kept(value.add(step)), unit);
   }
 
-  private static BigDecimal rounded(BigDecimal number) {
-    return number.round(new java.math.MathContext(MOST_DIGITS, RoundingMode.HALF_EVEN));
+  private BigDecimal near(Unit wanted) {
+    return numberIn(wanted, MOST_DIGITS + MOST_EXPONENT, RoundingMode.HALF_EVEN);
   }
 
-  private BigDecimal exactly(Unit wanted, int decimals, RoundingMode rounding) {
+  /** A computed number with as many digits as an amount keeps. */
+  private static BigDecimal kept(BigDecimal number) {
+    BigDecimal rounded = number.round(new MathContext(MOST_DIGITS, RoundingMode.HALF_EVEN));
+    return rounded.abs().compareTo(LEAST) < 0
+        ? rounded.setScale(MOST_EXPONENT, RoundingMode.HALF_EVEN)
+        : rounded;
+  }
+
+  /** The number in another unit, however many digits it takes. */
+  BigDecimal numberIn(Unit wanted, int decimals, RoundingMode rounding) {
     requireSameDimension(wanted);
-    BigDecimal top =
-        value.add(unit.offset()).multiply(unit.numerator()).multiply(wanted.denominator());
-    BigDecimal bottom = unit.denominator().multiply(wanted.numerator());
-    if (wanted.offset().signum() == 0) {
-      return top.divide(bottom, decimals, rounding);
-    }
-    return top.subtract(wanted.offset().multiply(bottom)).divide(bottom, decimals, rounding);
+    return wanted == unit ? value : Ratio.of(unit, wanted).of(value, decimals, rounding);
+  }
+
+  /** The same for a difference: no offset of temperatures. */
+  BigDecimal stepIn(Unit wanted, int decimals, RoundingMode rounding) {
+    requireSameDimension(wanted);
+    return wanted == unit ? value : Ratio.ofSteps(unit, wanted).of(value, decimals, rounding);
   }
 
   private void requireSameDimension(Amount other) {

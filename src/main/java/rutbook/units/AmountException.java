@@ -2,6 +2,7 @@ package rutbook.units;
 
 /** An amount that cannot be: says which fault, and what stood there. */
 public final class AmountException extends IllegalArgumentException {
+  private static final int MOST_SHOWN = 40;
   private static final long serialVersionUID = 1L;
 
   /** What is wrong, for the sentence that {@code words} makes of it. */
@@ -10,6 +11,8 @@ public final class AmountException extends IllegalArgumentException {
     EMPTY,
     /** No number could be read. */
     NO_NUMBER,
+    /** A comma or point that may part thousands as well as decimals. */
+    UNCLEAR_NUMBER,
     /** The unit is not known. */
     UNKNOWN_UNIT,
     /** The unit belongs to another kind of quantity. */
@@ -30,13 +33,18 @@ public final class AmountException extends IllegalArgumentException {
   }
 
   private static String shortened(String written) {
-    return written.length() <= 40 ? written : written.substring(0, 40) + "…";
+    if (written.length() <= MOST_SHOWN) {
+      return written;
+    }
+    boolean inPair = Character.isHighSurrogate(written.charAt(MOST_SHOWN - 1));
+    return written.substring(0, inPair ? MOST_SHOWN - 1 : MOST_SHOWN) + "…";
   }
 
   public Fault fault() {
     return fault;
   }
 
+  /** What stood there; cut after {@value #MOST_SHOWN} characters. */
   public String written() {
     return written;
   }

@@ -3,6 +3,10 @@ package rutbook.units;
 import java.math.BigDecimal;
 import java.util.Arrays;
 import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.function.Function;
+import java.util.stream.Collectors;
 import java.util.stream.Stream;
 
 /**
@@ -48,6 +52,11 @@ public sealed interface Unit
     return AllUnits.LIST;
   }
 
+  /** The unit with exactly this sign. */
+  static Optional<Unit> ofSymbol(String symbol) {
+    return Optional.ofNullable(AllUnits.BY_SYMBOL.get(symbol));
+  }
+
   static List<Unit> of(Dimension dimension) {
     return all().stream().filter(unit -> unit.dimension() == dimension).toList();
   }
@@ -72,6 +81,9 @@ final class AllUnits {
           .flatMap(Arrays::stream)
           .map(Unit.class::cast)
           .toList();
+
+  static final Map<String, Unit> BY_SYMBOL =
+      LIST.stream().collect(Collectors.toUnmodifiableMap(Unit::symbol, Function.identity()));
 
   private AllUnits() {}
 }

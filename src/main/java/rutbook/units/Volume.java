@@ -29,7 +29,18 @@ public enum Volume implements Unit {
       "ounces",
       "fluid ounces"),
   /** Imperial fluid ounce: 4.54609 L / 160, exact. */
-  IMPERIAL_FLUID_OUNCE("imp fl oz", "0.0000284130625", "1", "imp oz", "uk fl oz", "imperial fl oz"),
+  IMPERIAL_FLUID_OUNCE(
+      "imp fl oz",
+      "0.0000284130625",
+      "1",
+      "imp oz",
+      "uk fl oz",
+      "imperial fl oz",
+      /* Read as these only where they are the unit of the field. */
+      "oz",
+      "ounce",
+      "ounces",
+      "fluid ounces"),
   LITRE("L", "0.001", "1", "l", "litre", "liter", "litres", "liters");
 
   private final String symbol;
