@@ -34,7 +34,9 @@ final class Faults {
   /** The fault when the path was to be written. */
   FileFault whileWriting(Path path, IOException thrown) {
     if (thrown instanceof FaultException known) {
-      return known.fault();
+      return known.fault() instanceof FileFault.DiskFull full
+          ? new FileFault.DiskFull(path, full.needed()) // not the draft's name, which means nothing
+          : known.fault();
     }
     if (thrown instanceof NoSuchFileException || thrown instanceof NotDirectoryException) {
       Path folder = path.toAbsolutePath().getParent();

@@ -10,12 +10,10 @@ import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.HashMap;
 import java.util.HashSet;
-import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
-import java.util.function.Consumer;
 import java.util.function.Function;
 import java.util.stream.Stream;
 
@@ -39,46 +37,8 @@ final class ForgetfulDisk implements Disk {
     private static final long serialVersionUID = 1L;
   }
 
-  /** Bytes of one file, forced and as the running program sees them. */
-  private static final class Node {
-    byte[] forced = {};
-    byte[] now = {};
-    Instant modified = Instant.EPOCH;
-
-    boolean dirty() {
-      return !Arrays.equals(forced, now);
-    }
-
-    byte[] left(int choice) {
-      return switch (choice) {
-        case 0 -> forced;
-        case 1 -> Arrays.copyOf(now, now.length / 2);
-        default -> now;
-      };
-    }
-  }
-
-  /** Names in one folder, forced and what was done to them since. */
-  private static final class Names {
-    Map<String, Node> forced = new LinkedHashMap<>();
-    List<Consumer<Map<String, Node>>> since = new ArrayList<>();
-
-    /** Until then the folder itself may vanish, with all that was forced in it. */
-    boolean forcedInParent;
-
-    Map<String, Node> after(int changes) {
-      Map<String, Node> names = new LinkedHashMap<>(forced);
-      since.subList(0, changes).forEach(change -> change.accept(names));
-      return names;
-    }
-
-    Map<String, Node> now() {
-      return after(since.size());
-    }
-  }
-
   private final Quirk quirk;
-  private final Map<Path, Names> folders = new LinkedHashMap<>();
+  private final Memory memory;
   private final Map<Path, Path> links = new HashMap<>();
   private final Set<Path> locked = new HashSet<>();
   private final List<String> steps = new ArrayList<>();
@@ -89,8 +49,20 @@ final class ForgetfulDisk implements Disk {
   private boolean scanners;
 
   ForgetfulDisk(Quirk quirk) {
-    this.quirk = quirk;
+    this(quirk, new Memory());
     addFolder(FOLDER);
+  }
+
+  private ForgetfulDisk(Quirk quirk, Memory memory) {
+    this.quirk = quirk;
+    this.memory = memory;
+  }
+
+  /** Every disk that may be found when the power is back. */
+  List<ForgetfulDisk> afterPowerCut() {
+    return memory.afterPowerCut().stream()
+        .map(left -> new ForgetfulDisk(Quirk.NONE, left))
+        .toList();
   }
 
   // What a test does to the disk.
@@ -110,14 +82,7 @@ final class ForgetfulDisk implements Disk {
 
   /** Somebody else puts a file there, wholly and for good. */
   void put(Path file, byte[] bytes) {
-    Node node = new Node();
-    node.forced = bytes;
-    node.now = bytes;
-    node.modified = tick();
-    Names names = folders.get(file.getParent());
-    names.forced = names.now();
-    names.since.clear();
-    names.forced.put(name(file), node);
+    memory.put(file, bytes, tick());
   }
 
   void link(Path from, Path to) {
@@ -125,19 +90,15 @@ final class ForgetfulDisk implements Disk {
   }
 
   void remove(Path file) {
-    Names names = folders.get(file.getParent());
-    names.forced = names.now();
-    names.since.clear();
-    names.forced.remove(name(file));
+    memory.remove(file);
   }
 
   void addFolder(Path folder) {
-    folders.put(folder, new Names());
-    folders.get(folder).forcedInParent = true;
+    memory.addFolder(folder);
   }
 
   void removeFolder(Path folder) {
-    folders.remove(folder);
+    memory.folders.remove(folder);
   }
 
   List<String> steps() {
@@ -145,69 +106,14 @@ final class ForgetfulDisk implements Disk {
   }
 
   byte[] bytes(Path file) {
-    Node node = folders.get(file.getParent()).now().get(name(file));
+    Memory.Node node = memory.folders.get(file.getParent()).now().get(Memory.name(file));
     return node == null ? null : node.now;
   }
 
   List<String> names(Path folder) {
-    return folders.containsKey(folder)
-        ? List.copyOf(folders.get(folder).now().keySet())
+    return memory.folders.containsKey(folder)
+        ? List.copyOf(memory.folders.get(folder).now().keySet())
         : List.of();
-  }
-
-  /** Every disk that may be found when the power is back. */
-  List<ForgetfulDisk> afterPowerCut() {
-    List<Path> paths = List.copyOf(folders.keySet());
-    List<Node> dirty = new ArrayList<>();
-    folders.values().forEach(names -> collectDirty(names, dirty));
-    List<ForgetfulDisk> found = new ArrayList<>();
-    int[] choice = new int[paths.size() + dirty.size()];
-    do {
-      found.add(left(paths, dirty, choice));
-    } while (next(choice, paths, dirty));
-    return found;
-  }
-
-  private static void collectDirty(Names names, List<Node> dirty) {
-    for (int changes = 0; changes <= names.since.size(); changes++) {
-      for (Node node : names.after(changes).values()) {
-        if (node.dirty() && !dirty.contains(node)) {
-          dirty.add(node);
-        }
-      }
-    }
-  }
-
-  private boolean next(int[] choice, List<Path> paths, List<Node> dirty) {
-    for (int i = 0; i < choice.length; i++) {
-      int most = i < paths.size() ? folders.get(paths.get(i)).since.size() : 2;
-      if (choice[i]++ < most) {
-        return true;
-      }
-      choice[i] = 0;
-    }
-    return false;
-  }
-
-  private ForgetfulDisk left(List<Path> paths, List<Node> dirty, int[] choice) {
-    ForgetfulDisk left = new ForgetfulDisk(Quirk.NONE);
-    for (int i = 0; i < paths.size(); i++) {
-      Path folder = paths.get(i);
-      Names names = folders.get(folder);
-      if (choice[i] == 0 && !names.forcedInParent) {
-        continue;
-      }
-      left.folders.putIfAbsent(folder, new Names());
-      names
-          .after(choice[i])
-          .forEach(
-              (name, node) -> {
-                int at = dirty.indexOf(node);
-                Path file = folder.resolve(name);
-                left.put(file, at < 0 ? node.now : node.left(choice[paths.size() + at]));
-              });
-    }
-    return left;
   }
 
   // What the program does to the disk.
@@ -217,7 +123,7 @@ final class ForgetfulDisk implements Disk {
       cut = true;
       throw new PowerCut();
     }
-    steps.add(what + " " + name(on));
+    steps.add(what + " " + Memory.name(on));
     Optional<IOException> failure = trouble.apply(what);
     if (failure.isPresent()) {
       throw failure.get();
@@ -233,13 +139,13 @@ final class ForgetfulDisk implements Disk {
   @Override
   public Draft draft(Path file) throws IOException {
     step("draft", file);
-    Names names = namesAround(file);
-    if (names.now().containsKey(name(file))) {
+    Memory.Names names = namesAround(file);
+    if (names.now().containsKey(Memory.name(file))) {
       throw new FileAlreadyExistsException(file.toString());
     }
-    Node node = new Node();
+    Memory.Node node = new Memory.Node();
     node.modified = tick();
-    names.since.add(map -> map.put(name(file), node));
+    names.since.add(map -> map.put(Memory.name(file), node));
     return new Draft() {
       @Override
       public void write(byte[] bytes) throws IOException {
@@ -272,77 +178,79 @@ final class ForgetfulDisk implements Disk {
   @Override
   public void moveOver(Path from, Path to) throws IOException {
     step("move", to);
-    Node node = node(from);
-    Names names = namesAround(to);
-    Node old = names.now().get(name(to));
+    Memory.Node node = node(from);
+    Memory.Names names = namesAround(to);
+    Memory.Node old = names.now().get(Memory.name(to));
     if (quirk == Quirk.SAVES_IN_PLACE && old != null) {
       old.now = node.now;
       old.modified = tick();
       step("force", to);
       old.forced = old.now;
-      names.since.add(map -> map.remove(name(from)));
+      names.since.add(map -> map.remove(Memory.name(from)));
       return;
     }
     names.since.add(
         map -> {
-          map.remove(name(from));
-          map.put(name(to), node);
+          map.remove(Memory.name(from));
+          map.put(Memory.name(to), node);
         });
   }
 
   @Override
   public void forceFolder(Path folder) throws IOException {
     step("forceFolder", folder);
-    Names names = folders.get(folder);
+    Memory.Names names = memory.folders.get(folder);
     if (names == null) {
       throw new NoSuchFileException(folder.toString());
     }
     if (quirk != Quirk.IGNORES_FOLDER_FORCE) {
       names.forced = names.now();
       names.since.clear();
-      folders.forEach((path, child) -> child.forcedInParent |= folder.equals(path.getParent()));
+      memory.folders.forEach(
+          (path, child) -> child.forcedInParent |= folder.equals(path.getParent()));
     }
   }
 
   @Override
   public void makeFolder(Path folder) throws IOException {
     step("makeFolder", folder);
-    folders.putIfAbsent(folder, new Names());
+    memory.folders.putIfAbsent(folder, new Memory.Names());
   }
 
   @Override
   public List<Path> list(Path folder) throws IOException {
     step("list", folder);
-    if (!folders.containsKey(folder)) {
+    if (!memory.folders.containsKey(folder)) {
       throw new NoSuchFileException(folder.toString());
     }
-    Stream<Path> inside = folders.keySet().stream().filter(path -> folder.equals(path.getParent()));
+    Stream<Path> inside =
+        memory.folders.keySet().stream().filter(path -> folder.equals(path.getParent()));
     return Stream.concat(names(folder).stream().map(folder::resolve), inside).toList();
   }
 
   @Override
   public void delete(Path file) throws IOException {
     step("delete", file);
-    namesAround(file).since.add(map -> map.remove(name(file)));
+    namesAround(file).since.add(map -> map.remove(Memory.name(file)));
   }
 
   @Override
   public Stat stat(Path file) throws IOException {
     step("stat", file);
-    Node node = node(file);
+    Memory.Node node = node(file);
     return new Stat(node.now.length, node.modified, "" + System.identityHashCode(node), true);
   }
 
   @Override
   public boolean exists(Path file) {
     return isFolder(file)
-        || (folders.containsKey(file.getParent())
-            && folders.get(file.getParent()).now().containsKey(name(file)));
+        || (memory.folders.containsKey(file.getParent())
+            && memory.folders.get(file.getParent()).now().containsKey(Memory.name(file)));
   }
 
   @Override
   public boolean isFolder(Path path) {
-    return folders.containsKey(path);
+    return memory.folders.containsKey(path);
   }
 
   @Override
@@ -362,8 +270,8 @@ final class ForgetfulDisk implements Disk {
     if (!locked.add(file)) {
       return Optional.empty();
     }
-    Node node = new Node();
-    namesAround(file).since.add(map -> map.putIfAbsent(name(file), node));
+    Memory.Node node = new Memory.Node();
+    namesAround(file).since.add(map -> map.putIfAbsent(Memory.name(file), node));
     return Optional.of(
         () -> {
           locked.remove(file);
@@ -376,16 +284,16 @@ final class ForgetfulDisk implements Disk {
     return scanners;
   }
 
-  private Names namesAround(Path file) throws IOException {
-    Names names = folders.get(file.getParent());
+  private Memory.Names namesAround(Path file) throws IOException {
+    Memory.Names names = memory.folders.get(file.getParent());
     if (names == null) {
       throw new NoSuchFileException(file.toString());
     }
     return names;
   }
 
-  private Node node(Path file) throws IOException {
-    Node node = namesAround(file).now().get(name(file));
+  private Memory.Node node(Path file) throws IOException {
+    Memory.Node node = namesAround(file).now().get(Memory.name(file));
     if (node == null) {
       throw new NoSuchFileException(file.toString());
     }
@@ -394,9 +302,5 @@ final class ForgetfulDisk implements Disk {
 
   private Instant tick() {
     return Instant.EPOCH.plusSeconds(++ticks);
-  }
-
-  private static String name(Path file) {
-    return file.getFileName().toString();
   }
 }

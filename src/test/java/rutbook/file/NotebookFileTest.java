@@ -4,12 +4,8 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
 import java.io.IOException;
-import java.nio.charset.StandardCharsets;
 import java.nio.file.AccessDeniedException;
 import java.nio.file.Path;
-import java.time.Duration;
-import java.time.Instant;
-import java.util.List;
 import java.util.Optional;
 import java.util.OptionalInt;
 import org.junit.jupiter.api.BeforeEach;
@@ -87,110 +83,6 @@ class NotebookFileTest {
 
     disk.put(FILE, large);
     assertThat(tryOpen(FILE).fault()).contains(tooLarge);
-  }
-
-  @Test
-  void aFileReplacedByASyncToolIsNotSavedOver() {
-    NotebookFile file = open();
-    disk.put(FILE, Page.of(7));
-    Outcome<Saved> outcome = file.save(Page.of(2));
-
-    assertThat(outcome.fault())
-        .contains(
-            new FileFault.ChangedBehindOurBack(
-                FILE, Instant.EPOCH.plusSeconds(1), Instant.EPOCH.plusSeconds(2)));
-    assertThat(number(FILE)).isEqualTo(7);
-    assertThat(file.backups().list()).isEmpty();
-  }
-
-  @Test
-  void aChangeOfTheSameSizeIsSeen() {
-    NotebookFile file = open();
-    disk.put(FILE, "1|27|xxxxxxxxxxxxxxxxxxxxxxxxxXx|1".getBytes(StandardCharsets.UTF_8));
-    assertThat(disk.bytes(FILE)).hasSameSizeAs(Page.of(1));
-
-    assertThat(file.save(Page.of(2)).fault().orElseThrow())
-        .isInstanceOf(FileFault.ChangedBehindOurBack.class);
-  }
-
-  @Test
-  void theSameBytesPutThereAgainAreNoChange() {
-    NotebookFile file = open();
-    disk.put(FILE, Page.of(1));
-
-    assertThat(file.save(Page.of(2)).fault()).isEmpty();
-  }
-
-  @Test
-  void aChangeBetweenTheLookAndTheMoveIsSeenToo() {
-    NotebookFile file = open();
-    disk.trouble(
-        step -> {
-          if (step.equals("access")) {
-            disk.put(FILE, Page.of(7));
-          }
-          return Optional.empty();
-        });
-
-    assertThat(file.save(Page.of(2)).fault().orElseThrow())
-        .isInstanceOf(FileFault.ChangedBehindOurBack.class);
-    assertThat(number(FILE)).isEqualTo(7);
-    assertThat(disk.names(FOLDER)).noneMatch(name -> name.endsWith(".draft"));
-  }
-
-  @Test
-  void mineIsKeptAsACopyAndTheOtherVersionStays() {
-    NotebookFile file = open();
-    disk.put(FILE, Page.of(7));
-    file.save(Page.of(2));
-
-    Opened copy = file.keepAsCopy(Page.of(2), "my copy").result().orElseThrow();
-    Opened second = file.keepAsCopy(Page.of(3), "my copy").result().orElseThrow();
-
-    assertThat(copy.file().path()).isEqualTo(FOLDER.resolve("season my copy 20260503-101500.rut"));
-    assertThat(second.file().path())
-        .isEqualTo(FOLDER.resolve("season my copy 20260503-101500-2.rut"));
-    assertThat(number(copy.file().path())).isEqualTo(2);
-    assertThat(number(second.file().path())).isEqualTo(3);
-    assertThat(number(FILE)).isEqualTo(7);
-    assertThat(copy.file().save(Page.of(4)).fault()).isEmpty();
-  }
-
-  @Test
-  void afterReopeningSavingGoesOnFromTheOtherVersion() {
-    NotebookFile file = open();
-    disk.put(FILE, Page.of(7));
-    file.save(Page.of(2));
-
-    assertThat(file.reopen().result().orElseThrow()).isEqualTo(Page.of(7));
-    assertThat(file.save(Page.of(8)).fault()).isEmpty();
-    assertThat(number(FILE)).isEqualTo(8);
-    assertThat(Page.number(disk.bytes(file.backups().list().get(0).file())))
-        .isEqualTo(OptionalInt.of(7));
-  }
-
-  @Test
-  void aFileThatVanishedIsNotMadeAgainWithoutAsking() {
-    NotebookFile file = open();
-    disk.removeFolder(FOLDER);
-    assertThat(file.save(Page.of(2)).fault()).contains(new FileFault.FolderGone(FOLDER));
-
-    disk.addFolder(FOLDER);
-    assertThat(file.save(Page.of(2)).fault()).contains(new FileFault.Missing(FILE));
-    assertThat(file.putBack(Page.of(2)).fault()).isEmpty();
-    assertThat(number(FILE)).isEqualTo(2);
-    assertThat(file.save(Page.of(3)).fault()).isEmpty();
-  }
-
-  @Test
-  void aStickPulledOutAndPutBackIsSavedToAgain() {
-    NotebookFile file = open();
-    disk.removeFolder(FOLDER);
-    assertThat(file.save(Page.of(2)).fault().orElseThrow().mayPass()).isTrue();
-    disk.addFolder(FOLDER);
-    disk.put(FILE, Page.of(1));
-
-    assertThat(file.save(Page.of(2)).fault()).isEmpty();
   }
 
   @Test
@@ -306,75 +198,6 @@ class NotebookFileTest {
     disk.trouble(step -> Optional.empty());
 
     assertThat(tryOpen(FILE).fault()).isEmpty();
-  }
-
-  @Test
-  void anUnreadableFileIsKeptAndTheNewestReadableBackupTakesItsPlace() {
-    NotebookFile file = open();
-    file.save(Page.of(2));
-    clock.move(Duration.ofMinutes(10));
-    file.save(Page.of(3));
-    file.close();
-    Backup newest = file.backups().list().get(0);
-    disk.put(newest.file(), new byte[] {1});
-    disk.put(FILE, new byte[] {2});
-    Recovery recovery = new Recovery(disk, durable, FILE, clock);
-
-    Backup offered = recovery.newestReadable(Page::readable).orElseThrow();
-    assertThat(offered.time()).isEqualTo(Instant.parse("2026-05-03T10:15:00Z"));
-    assertThat(offered.file().getFileName()).hasToString("000001-20260503T101500Z.rut");
-    Recovery.Restored restored = recovery.restore(offered).result().orElseThrow();
-
-    Path aside = FOLDER.resolve("season.rut.unreadable-20260503-102500");
-    assertThat(restored.keptAside()).contains(aside);
-    assertThat(disk.bytes(aside)).isEqualTo(new byte[] {2});
-    assertThat(restored.opened().bytes()).isEqualTo(Page.of(1));
-    assertThat(restored.opened().file().save(Page.of(5)).fault()).isEmpty();
-    assertThat(number(FILE)).isEqualTo(5);
-  }
-
-  @Test
-  void aMissingFileIsRestoredWithNothingToKeepAside() {
-    NotebookFile file = open();
-    file.save(Page.of(2));
-    file.close();
-    disk.remove(FILE);
-    Recovery recovery = new Recovery(disk, durable, FILE, clock);
-
-    Recovery.Restored restored =
-        recovery.restore(recovery.newestReadable(Page::readable).orElseThrow()).result().get();
-
-    assertThat(restored.keptAside()).isEmpty();
-    assertThat(number(FILE)).isEqualTo(1);
-  }
-
-  @Test
-  void aNotebookOpenElsewhereIsNotRestoredOver() {
-    NotebookFile file = open();
-    file.save(Page.of(2));
-    Recovery recovery = new Recovery(disk, durable, FILE, clock);
-    Backup backup = recovery.newestReadable(Page::readable).orElseThrow();
-
-    assertThat(recovery.restore(backup).fault()).contains(new FileFault.Locked(FILE));
-    assertThat(number(FILE)).isEqualTo(2);
-  }
-
-  @Test
-  void aRestoreThatHasNoRoomTouchesNothing() {
-    NotebookFile file = open();
-    file.save(Page.of(2));
-    file.close();
-    disk.put(FILE, new byte[] {2});
-    Recovery recovery = new Recovery(disk, durable, FILE, clock);
-    Backup backup = recovery.newestReadable(Page::readable).orElseThrow();
-    List<String> before = disk.names(FOLDER);
-    FileFault full = new FileFault.DiskFull(FILE, 9);
-    disk.trouble(
-        step -> step.equals("write") ? Optional.of(new FaultException(full)) : Optional.empty());
-
-    assertThat(recovery.restore(backup).fault()).contains(full);
-    assertThat(disk.names(FOLDER)).isEqualTo(before);
-    assertThat(disk.bytes(FILE)).isEqualTo(new byte[] {2});
   }
 
   @Test
