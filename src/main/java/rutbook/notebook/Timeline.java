@@ -95,6 +95,29 @@ public final class Timeline {
     return after(entries.size());
   }
 
+  /**
+   * What is on the bike, as a session of that day starts with it: every setting of the sheet in
+   * force then, and what lies outside its limits counted as found.
+   */
+  public Setup startOn(LocalDate day) {
+    Sheet sheet = sheetOn(day);
+    Setup now = now();
+    return new Setup(sheet.settings().stream().map(each -> start(sheet, each, now)).toList());
+  }
+
+  private static Placed start(Sheet sheet, Setting setting, Setup now) {
+    Optional<Placed> left = now.placed(setting.id());
+    if (left.isEmpty()) {
+      Reading unknown = Reading.unknown(setting.carrier(), WhyUnknown.NOT_NOTED);
+      return Placed.found(setting.id(), unknown);
+    }
+    Reading reading = left.get().reading();
+    boolean choosable =
+        reading.amounts().stream()
+            .allMatch(amount -> Bounds.refusal(sheet, setting, amount).isEmpty());
+    return choosable ? left.get() : Placed.found(setting.id(), reading);
+  }
+
   /** What is on the bike just before an entry. */
   public Setup before(EntryId id) {
     return after(index(id));
