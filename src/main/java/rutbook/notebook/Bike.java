@@ -31,7 +31,7 @@ public record Bike(BikeId id, String name, List<Sheet> sheets) {
             && (earlier.dimension() != setting.dimension()
                 || earlier.carrier() != setting.carrier()
                 || earlier.scale().datum() != setting.scale().datum())) {
-          throw new NotebookException(Fault.TWICE, "setting", setting.id());
+          throw new NotebookException(Fault.CHANGED_MEANING, "setting", setting.id());
         }
       }
     }

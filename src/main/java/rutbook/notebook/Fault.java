@@ -29,11 +29,13 @@ public enum Fault {
   UNKNOWN_ID,
   /** kind, id */
   TWICE,
+  /** kind, id: another datum, unit or carrier needs another id */
+  CHANGED_MEANING,
   /** day, least, most */
   BAD_DAY,
   /** setting */
   MISSING_SETTING,
-  /** what: more than a notebook holds */
+  /** what, number, most: more than a notebook holds */
   TOO_MANY,
   /** field */
   EMPTY,

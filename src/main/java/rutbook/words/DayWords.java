@@ -1,0 +1,40 @@
+package rutbook.words;
+
+import java.time.LocalDate;
+import java.time.LocalTime;
+import java.time.format.DateTimeFormatter;
+import java.time.format.FormatStyle;
+import java.util.Locale;
+
+/** Days and times by the custom of the language; the short form is the one that can be typed. */
+public final class DayWords {
+  private static final DateTimeFormatter MINUTES =
+      DateTimeFormatter.ofPattern("HH:mm", Locale.ROOT);
+
+  private final DateTimeFormatter medium;
+
+  DayWords(Locale locale) {
+    this.medium = DateTimeFormatter.ofLocalizedDate(FormatStyle.MEDIUM).withLocale(locale);
+  }
+
+  /** Such as "3 May 2026". */
+  public String day(LocalDate day) {
+    return medium.format(day);
+  }
+
+  /** Such as "2026-05-03", which the command line understands. */
+  public String typed(LocalDate day) {
+    return day.toString();
+  }
+
+  /** Hours and minutes, such as "14:05". */
+  public String time(LocalTime time) {
+    return MINUTES.format(time);
+  }
+
+  /** A lap such as "1:58.4". */
+  public String lap(long millis) {
+    long tenths = (millis + 50) / 100;
+    return String.format(Locale.ROOT, "%d:%02d.%d", tenths / 600, tenths / 10 % 60, tenths % 10);
+  }
+}
