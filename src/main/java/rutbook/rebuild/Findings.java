@@ -1,0 +1,135 @@
+package rutbook.rebuild;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import rutbook.notebook.Bounds;
+import rutbook.notebook.Entered;
+import rutbook.notebook.Range;
+import rutbook.notebook.Reading;
+import rutbook.notebook.Setting;
+import rutbook.notebook.Sheet;
+import rutbook.notebook.Side;
+import rutbook.notebook.StepDone;
+import rutbook.units.Amount;
+
+/** Reads what was entered at a step against the sheet, the notebook and the step's target. */
+final class Findings {
+  private final Sheet sheet;
+  private final Step step;
+  private final List<Finding> found = new ArrayList<>();
+
+  private Findings(Sheet sheet, Step step) {
+    this.sheet = sheet;
+    this.step = step;
+  }
+
+  static List<Finding> of(Sheet sheet, Step step, StepDone done) {
+    Findings findings = new Findings(sheet, step);
+    findings.read(done.entered());
+    return List.copyOf(findings.found);
+  }
+
+  private void read(Entered entered) {
+    if (entered instanceof Entered.Skipped skipped) {
+      found.add(new Finding.Skipped(step.id(), step.kind(), skipped.why()));
+      return;
+    }
+    Optional<Reading> reading = Ask.reading(entered);
+    if (!step.ask().accepts(entered) || reading.isPresent() && !reading.get().isKnown()) {
+      found.add(new Finding.Incomplete(step.id()));
+      return;
+    }
+    if (reading.isEmpty()) {
+      return;
+    }
+    if (step.kind() == StepKind.TOTAL) {
+      total(reading.get());
+      return;
+    }
+    step.setting().ifPresent(setting -> limits(setting, reading.get()));
+    if (step.kind() == StepKind.COUNT) {
+      againstTheNotebook(reading.get());
+    }
+    if (step.kind() == StepKind.PLACE_FILL) {
+      step.setting().ifPresent(setting -> legs(setting, reading.get()));
+    }
+    step.target().ifPresent(target -> offTarget(target, reading.get()));
+  }
+
+  private List<Optional<Side>> legs(Reading reading) {
+    return reading instanceof Reading.Pair
+        ? List.of(Optional.of(Side.LEFT), Optional.of(Side.RIGHT))
+        : List.of(step.leg());
+  }
+
+  private void total(Reading reading) {
+    Amount counted = reading.amounts().get(0);
+    Setting setting = step.setting().orElseThrow();
+    step.goal()
+        .total()
+        .filter(expected -> beyond(expected, counted, Tolerances.total(setting)))
+        .ifPresent(
+            expected ->
+                found.add(new Finding.TotalOff(step.id(), setting, step.leg(), expected, counted)));
+  }
+
+  private static boolean beyond(Amount expected, Amount entered, Amount tolerance) {
+    Amount off = entered.minus(expected);
+    return off.withValue(off.value().abs()).compareQuantity(tolerance) > 0;
+  }
+
+  /** What is noted before tear-down was found; everything later is chosen. */
+  private void limits(Setting setting, Reading reading) {
+    Range limits = sheet.limits(setting);
+    boolean chosen = step.kind().compareTo(StepKind.STAND) > 0;
+    for (Optional<Side> leg : legs(reading)) {
+      Amount amount = ReturnToBaseline.at(reading, leg).orElseThrow();
+      boolean refused =
+          chosen ? Bounds.refusal(sheet, setting, amount).isPresent() : !limits.contains(amount);
+      if (refused) {
+        found.add(new Finding.OutsideLimits(step.id(), setting, leg, amount, limits, chosen));
+      }
+    }
+  }
+
+  private void againstTheNotebook(Reading counted) {
+    Optional<Reading> noted = step.goal().noted();
+    if (noted.isEmpty()) {
+      return;
+    }
+    for (Optional<Side> leg : legs(counted)) {
+      Optional<Amount> before = ReturnToBaseline.at(noted.get(), leg);
+      Amount now = ReturnToBaseline.at(counted, leg).orElseThrow();
+      if (before.isPresent() && !before.get().sameQuantity(now)) {
+        found.add(
+            new Finding.CountDiffers(
+                step.id(), step.setting().orElseThrow(), leg, before.get(), now));
+      }
+    }
+  }
+
+  private void legs(Setting setting, Reading reading) {
+    List<Amount> amounts = reading.amounts();
+    if (amounts.size() < 2) {
+      return;
+    }
+    Amount mayDiffer = Tolerances.legs(setting.dimension(), setting.scale().step());
+    if (beyond(amounts.get(0), amounts.get(1), mayDiffer)) {
+      found.add(
+          new Finding.LegsDiffer(step.id(), setting, amounts.get(0), amounts.get(1), mayDiffer));
+    }
+  }
+
+  private void offTarget(Target target, Reading reading) {
+    for (Optional<Side> leg : legs(reading)) {
+      Optional<Amount> wanted = ReturnToBaseline.at(target.reading(), leg);
+      Amount entered = ReturnToBaseline.at(reading, leg).orElseThrow();
+      if (wanted.isPresent() && !target.reached(wanted.get(), entered)) {
+        found.add(
+            new Finding.OffTarget(
+                step.id(), step.kind(), step.setting(), leg, wanted.get(), entered));
+      }
+    }
+  }
+}

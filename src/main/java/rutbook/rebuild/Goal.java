@@ -1,0 +1,50 @@
+package rutbook.rebuild;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import rutbook.notebook.Reading;
+import rutbook.notebook.Tightening;
+import rutbook.units.Amount;
+
+/**
+ * The values of a step: where a setting goes, the count from stop to stop that the sheet knows,
+ * what the notebook says stood there before, torques, and remarks from outside.
+ */
+public record Goal(
+    Optional<Target> target,
+    Optional<Amount> total,
+    Optional<Reading> noted,
+    List<Tightening> torques,
+    List<Remark> remarks) {
+  public static final Goal NONE =
+      new Goal(Optional.empty(), Optional.empty(), Optional.empty(), List.of(), List.of());
+
+  public Goal {
+    torques = List.copyOf(torques);
+    remarks = List.copyOf(remarks);
+  }
+
+  public Goal with(Optional<Target> newTarget) {
+    return new Goal(newTarget, total, noted, torques, remarks);
+  }
+
+  public Goal withTotal(Optional<Amount> newTotal) {
+    return new Goal(target, newTotal, noted, torques, remarks);
+  }
+
+  public Goal withNoted(Optional<Reading> newNoted) {
+    return new Goal(target, total, newNoted, torques, remarks);
+  }
+
+  public Goal withTorques(List<Tightening> newTorques) {
+    return new Goal(target, total, noted, newTorques, remarks);
+  }
+
+  /** With more remarks after those it has. */
+  public Goal remarked(List<Remark> more) {
+    List<Remark> all = new ArrayList<>(remarks);
+    all.addAll(more);
+    return new Goal(target, total, noted, torques, all);
+  }
+}
