@@ -2,6 +2,7 @@ package rutbook.rebuild;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import rutbook.notebook.Bounds;
 import rutbook.notebook.Entered;
@@ -11,6 +12,7 @@ import rutbook.notebook.Setting;
 import rutbook.notebook.Sheet;
 import rutbook.notebook.Side;
 import rutbook.notebook.StepDone;
+import rutbook.notebook.StepId;
 import rutbook.units.Amount;
 
 /** Reads what was entered at a step against the sheet, the notebook and the step's target. */
@@ -24,9 +26,13 @@ final class Findings {
     this.step = step;
   }
 
-  static List<Finding> of(Sheet sheet, Step step, StepDone done) {
+  /** What the entry of a step shows, beside what was entered at the others. */
+  static List<Finding> of(Sheet sheet, Step step, Map<StepId, StepDone> done) {
     Findings findings = new Findings(sheet, step);
-    findings.read(done.entered());
+    findings.read(done.get(step.id()).entered());
+    if (step.kind() == StepKind.FILL || step.kind() == StepKind.CARTRIDGE_FILL) {
+      findings.otherLeg(done);
+    }
     return List.copyOf(findings.found);
   }
 
@@ -118,6 +124,27 @@ final class Findings {
     if (beyond(amounts.get(0), amounts.get(1), mayDiffer)) {
       found.add(
           new Finding.LegsDiffer(step.id(), setting, amounts.get(0), amounts.get(1), mayDiffer));
+    }
+  }
+
+  /** The second leg is compared with the first while it is still open. */
+  private void otherLeg(Map<StepId, StepDone> done) {
+    if (!step.leg().equals(Optional.of(Side.RIGHT)) || found.stream().anyMatch(Finding::again)) {
+      return;
+    }
+    Setting setting = step.setting().orElseThrow();
+    StepDone first = done.get(Step.id(step.kind(), Subject.of(setting, Side.LEFT)));
+    Optional<Amount> left =
+        first == null
+            ? Optional.empty()
+            : Ask.reading(first.entered())
+                .flatMap(reading -> reading.leg(Side.LEFT).known())
+                .filter(amount -> amount.dimension() == setting.dimension());
+    Optional<Amount> right =
+        Ask.reading(done.get(step.id()).entered())
+            .flatMap(reading -> reading.leg(Side.RIGHT).known());
+    if (left.isPresent() && right.isPresent()) {
+      legs(setting, Reading.of(left.get(), right.get()));
     }
   }
 
