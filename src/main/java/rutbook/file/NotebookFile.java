@@ -240,10 +240,11 @@ public final class NotebookFile implements AutoCloseable {
       throw changed(stat.modified());
     }
     byte[] bytes = reading.bytes(path, FileReading.LIMIT);
-    if (!isOurs(it -> it.isSameAs(bytes))) {
+    Seen there = Seen.of(bytes, stat.modified());
+    if (!isOurs(there::hasBytesOf)) {
       throw changed(stat.modified());
     }
-    seen = Optional.of(Seen.of(bytes, stat.modified()));
+    seen = Optional.of(there);
     return new Now(stat, bytes);
   }
 

@@ -16,6 +16,7 @@ import java.nio.file.StandardOpenOption;
 import java.nio.file.attribute.BasicFileAttributes;
 import java.nio.file.attribute.PosixFileAttributeView;
 import java.nio.file.attribute.PosixFilePermission;
+import java.util.Arrays;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
@@ -38,11 +39,18 @@ public final class RealDisk implements Disk {
   @Override
   public byte[] read(Path file, long limit) throws IOException {
     try (InputStream in = Files.newInputStream(file)) {
-      byte[] bytes = in.readNBytes(Math.toIntExact(limit) + 1);
-      if (bytes.length > limit) {
-        throw new FaultException(new FileFault.TooLarge(file, bytes.length, limit));
+      byte[] bytes = new byte[(int) Math.min(Files.size(file), limit)];
+      int read = in.readNBytes(bytes, 0, bytes.length);
+      byte[] grown = in.readNBytes((int) limit - read + 1);
+      if (read + grown.length > limit) {
+        throw new FaultException(new FileFault.TooLarge(file, read + (long) grown.length, limit));
       }
-      return bytes;
+      if (read == bytes.length && grown.length == 0) {
+        return bytes;
+      }
+      byte[] all = Arrays.copyOf(bytes, read + grown.length);
+      System.arraycopy(grown, 0, all, read, grown.length);
+      return all;
     }
   }
 

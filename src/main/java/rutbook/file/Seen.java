@@ -19,8 +19,8 @@ record Seen(long size, Instant modified, String hash) {
     return new Seen(bytes.length, modified, hash(bytes));
   }
 
-  boolean isSameAs(byte[] bytes) {
-    return size == bytes.length && hash.equals(hash(bytes));
+  boolean hasBytesOf(Seen other) {
+    return size == other.size && hash.equals(other.hash);
   }
 
   static String hash(byte[] bytes) {
