@@ -1,0 +1,81 @@
+package rutbook.json;
+
+import com.fasterxml.jackson.core.JsonEncoding;
+import com.fasterxml.jackson.core.JsonGenerator;
+import java.io.ByteArrayOutputStream;
+import java.io.IOException;
+import java.io.UncheckedIOException;
+
+/** A text being written: indented, UTF-8, with a line end at its end. */
+final class Out {
+  /** Something that writes one value. */
+  interface Part {
+    void write(Out out) throws IOException;
+  }
+
+  private final JsonGenerator generator;
+  private final Layout layout = new Layout();
+
+  private Out(JsonGenerator generator) {
+    this.generator = generator;
+    generator.setPrettyPrinter(layout);
+  }
+
+  static byte[] bytes(Part part) {
+    ByteArrayOutputStream bytes = new ByteArrayOutputStream(1 << 14);
+    try (JsonGenerator generator = In.FACTORY.createGenerator(bytes, JsonEncoding.UTF8)) {
+      part.write(new Out(generator));
+      generator.writeRaw('\n');
+    } catch (IOException impossible) {
+      throw new UncheckedIOException(impossible);
+    }
+    return bytes.toByteArray();
+  }
+
+  JsonGenerator generator() {
+    return generator;
+  }
+
+  /** Writes a part on one line, or as the rest around it. */
+  void together(boolean oneLine, Part part) throws IOException {
+    boolean before = layout.oneLine(oneLine || layout.isOneLine());
+    part.write(this);
+    layout.oneLine(before);
+  }
+
+  void field(String name) throws IOException {
+    generator.writeFieldName(name);
+  }
+
+  /** A text; half a surrogate pair, which has no UTF-8, is written as its escape. */
+  void text(String text) throws IOException {
+    if (isWhole(text)) {
+      generator.writeString(text);
+    } else {
+      generator.writeRawValue(escaped(text));
+    }
+  }
+
+  private static boolean isWhole(String text) {
+    for (int i = 0; i < text.length(); i++) {
+      char each = text.charAt(i);
+      if (Character.isSurrogate(each)) {
+        if (Character.isLowSurrogate(each)
+            || i + 1 == text.length()
+            || !Character.isLowSurrogate(text.charAt(i + 1))) {
+          return false;
+        }
+        i++;
+      }
+    }
+    return true;
+  }
+
+  private static String escaped(String text) {
+    StringBuilder escaped = new StringBuilder("\"");
+    for (int i = 0; i < text.length(); i++) {
+      escaped.append(String.format("\\u%04x", (int) text.charAt(i)));
+    }
+    return escaped.append('"').toString();
+  }
+}
