@@ -11,6 +11,7 @@ import java.io.UncheckedIOException;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.SortedMap;
 import java.util.TreeMap;
 import java.util.function.UnaryOperator;
 import rutbook.json.JsonFault.Expected;
@@ -31,7 +32,7 @@ final class Upgrades {
           .enable(DeserializationFeature.USE_BIG_DECIMAL_FOR_FLOATS);
 
   private final int newest;
-  private final TreeMap<Integer, UnaryOperator<JsonNode>> steps;
+  private final SortedMap<Integer, UnaryOperator<JsonNode>> steps;
 
   /**
    * @param newest the format that is read strictly
