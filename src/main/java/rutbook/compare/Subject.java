@@ -1,0 +1,145 @@
+package rutbook.compare;
+
+import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.Collections;
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalInt;
+import rutbook.notebook.Conditions;
+import rutbook.notebook.End;
+import rutbook.notebook.Entry;
+import rutbook.notebook.Feel;
+import rutbook.notebook.Moto;
+import rutbook.notebook.Setup;
+import rutbook.notebook.Sheet;
+import rutbook.notebook.Timeline;
+import rutbook.notebook.Track;
+
+/**
+ * One side of a comparison: a setup with the sheet it is read against, the sag that goes with it,
+ * and, where it was ridden, the conditions, the feel and the trust.
+ */
+public record Subject(
+    Choice choice,
+    LocalDate day,
+    Sheet sheet,
+    Setup setup,
+    SagSeen sag,
+    Conditions conditions,
+    List<Feel> feel,
+    OptionalInt trust) {
+
+  public Subject {
+    feel = List.copyOf(feel);
+  }
+
+  /** What is on the bike now, read against the newest sheet. */
+  public static Subject now(Timeline timeline) {
+    Sheet sheet = timeline.bike().latestSheet();
+    LocalDate day =
+        timeline.lastDay().filter(last -> last.isAfter(sheet.from())).orElse(sheet.from());
+    return notRidden(new Choice.Now(), day, sheet, timeline.now(), sag(timeline, day));
+  }
+
+  public static Subject of(Timeline timeline, Entry.Baseline baseline) {
+    LocalDate day = baseline.day();
+    SagSeen sag = sag(timeline, day).withRear(baseline.raceSag(), baseline.freeSag());
+    Choice choice = new Choice.OfBaseline(baseline);
+    return notRidden(choice, day, timeline.sheetOn(day), baseline.setup(), sag);
+  }
+
+  private static Subject notRidden(
+      Choice choice, LocalDate day, Sheet sheet, Setup setup, SagSeen sag) {
+    return new Subject(
+        choice, day, sheet, setup, sag, Conditions.NOT_NOTED, List.of(), OptionalInt.empty());
+  }
+
+  /** A session as it was left, with the newest rating of each feel and the newest trust. */
+  public static Subject of(Timeline timeline, Entry.Session session, Track track) {
+    int last = session.motos().size() - 1;
+    return new Subject(
+        new Choice.OfSession(session, track),
+        session.day(),
+        timeline.sheetOn(session.day()),
+        session.end(),
+        sag(timeline, session.day()),
+        conditions(session, track, last),
+        newestFeel(session),
+        newestTrust(session));
+  }
+
+  /**
+   * One moto of a session.
+   *
+   * @param moto counted from 0
+   */
+  public static Subject of(Timeline timeline, Entry.Session session, Track track, int moto) {
+    return ridden(timeline, new Choice.OfMoto(session, track, moto), session, track, moto);
+  }
+
+  /** The best moto at a track; empty when nothing was ridden there. */
+  public static Optional<Subject> best(Timeline timeline, Track track) {
+    return BestMoto.at(timeline, track.id())
+        .map(
+            best ->
+                ridden(
+                    timeline,
+                    new Choice.BestOf(best.session(), track, best.moto()),
+                    best.session(),
+                    track,
+                    best.moto()));
+  }
+
+  private static Subject ridden(
+      Timeline timeline, Choice choice, Entry.Session session, Track track, int moto) {
+    Moto ridden = session.motos().get(moto);
+    return new Subject(
+        choice,
+        session.day(),
+        timeline.sheetOn(session.day()),
+        session.setupOf(moto),
+        sag(timeline, session.day()),
+        conditions(session, track, moto),
+        ridden.report().feel(),
+        ridden.report().trust());
+  }
+
+  private static SagSeen sag(Timeline timeline, LocalDate day) {
+    return SagSeen.measured(timeline.sagOn(End.FRONT, day), timeline.sagOn(End.REAR, day));
+  }
+
+  /** Noted for the newest moto up to this one that noted any, else the session's. */
+  private static Conditions conditions(Entry.Session session, Track track, int moto) {
+    Conditions noted = session.conditions();
+    for (int i = 0; i <= moto; i++) {
+      noted = session.motos().get(i).conditions().orElse(noted);
+    }
+    return noted.ground().isPresent()
+        ? noted
+        : new Conditions(
+            track.ground(), noted.moisture(), noted.roughness(), noted.air(), noted.ready());
+  }
+
+  private static List<Feel> newestFeel(Entry.Session session) {
+    List<Feel> newest = new ArrayList<>();
+    List<Moto> motos = new ArrayList<>(session.motos());
+    Collections.reverse(motos);
+    for (Moto moto : motos) {
+      for (Feel feel : moto.report().feel()) {
+        if (newest.stream().noneMatch(seen -> seen.key().equals(feel.key()))) {
+          newest.add(feel);
+        }
+      }
+    }
+    return newest;
+  }
+
+  private static OptionalInt newestTrust(Entry.Session session) {
+    OptionalInt trust = OptionalInt.empty();
+    for (Moto moto : session.motos()) {
+      trust = moto.report().trust().isPresent() ? moto.report().trust() : trust;
+    }
+    return trust;
+  }
+}
