@@ -89,8 +89,22 @@ public final class Backups {
     return new FileReading(disk).read(backup.file(), FileReading.LIMIT).result();
   }
 
-  Path folder() {
-    return notebook.resolveSibling(notebook.getFileName() + ".backups");
+  /** What an exception from {@link #keep} means, told of the folder of backups. */
+  FileFault fault(IOException thrown) {
+    return wantedFolder()
+        .fold(folder -> new Faults(disk).whileWriting(folder, thrown), badName -> badName);
+  }
+
+  private Path folder() throws FaultException {
+    Outcome<Path> folder = wantedFolder();
+    if (folder.fault().isPresent()) {
+      throw new FaultException(folder.fault().get());
+    }
+    return folder.result().orElseThrow();
+  }
+
+  private Outcome<Path> wantedFolder() {
+    return FileNames.beside(notebook, notebook.getFileName() + ".backups");
   }
 
   private List<Backup> all() throws IOException {

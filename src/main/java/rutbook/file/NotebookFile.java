@@ -114,7 +114,9 @@ public final class NotebookFile implements AutoCloseable {
   }
 
   private static boolean isNoObstacle(FileFault noLock) {
-    return !(noLock instanceof FileFault.Locked) && !(noLock instanceof FileFault.FolderGone);
+    return !(noLock instanceof FileFault.Locked)
+        && !(noLock instanceof FileFault.FolderGone)
+        && !(noLock instanceof FileFault.BadName);
   }
 
   private Outcome<byte[]> read() {
@@ -284,7 +286,7 @@ public final class NotebookFile implements AutoCloseable {
       backups.keep(before.get());
       return Optional.empty();
     } catch (IOException thrown) {
-      return Optional.of(faults.whileWriting(backups.folder(), thrown));
+      return Optional.of(backups.fault(thrown));
     }
   }
 

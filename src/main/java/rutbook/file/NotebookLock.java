@@ -16,15 +16,21 @@ final class NotebookLock implements AutoCloseable {
   }
 
   /**
-   * The lock; {@link FileFault.Locked} when somebody has it; {@link FileFault.ReadOnly} or {@link
-   * FileFault.CannotLock} where no lock can be made, which does not stop anybody from reading.
+   * The lock; {@link FileFault.BadName} when a link leads to a name that cannot be said here, so
+   * that no file can be named after it; {@link FileFault.Locked} when somebody has it; {@link
+   * FileFault.ReadOnly} or {@link FileFault.CannotLock} where no lock can be made, which does not
+   * stop anybody from reading.
    *
    * @param notebook the file behind all links, so that a link and its target share one lock
    */
   static Outcome<NotebookLock> take(Disk disk, Path notebook) {
-    Path beside = notebook.resolveSibling("." + notebook.getFileName() + ".lock");
+    return FileNames.beside(notebook, "." + notebook.getFileName() + ".lock")
+        .then(file -> take(disk, notebook, file));
+  }
+
+  private static Outcome<NotebookLock> take(Disk disk, Path notebook, Path file) {
     try {
-      Optional<Disk.Hold> hold = disk.lock(beside);
+      Optional<Disk.Hold> hold = disk.lock(file);
       return hold.isPresent()
           ? Outcome.done(new NotebookLock(hold.get()))
           : Outcome.refused(new FileFault.Locked(notebook));

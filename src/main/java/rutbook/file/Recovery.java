@@ -39,7 +39,7 @@ public final class Recovery {
    */
   public Optional<Backup> newestReadable(Predicate<byte[]> readable) {
     try {
-      return backups(disk.resolve(path)).newestReadable(readable);
+      return new Backups(disk, durable, disk.resolve(path), clock).newestReadable(readable);
     } catch (IOException noFolder) {
       return Optional.empty();
     }
@@ -76,9 +76,5 @@ public final class Recovery {
       return Outcome.refused(new Faults(disk).whileWriting(file.path(), thrown));
     }
     return file.reopen();
-  }
-
-  private Backups backups(Path real) {
-    return new Backups(disk, durable, real, clock);
   }
 }

@@ -3,12 +3,14 @@ package rutbook.file;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.io.BufferedReader;
+import java.net.URISyntaxException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
-import java.util.List;
+import java.time.Clock;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.condition.EnabledOnOs;
 import org.junit.jupiter.api.condition.OS;
+import org.junit.jupiter.api.io.TempDir;
 
 class FileNamesTest {
 
@@ -32,25 +34,43 @@ class FileNamesTest {
   /** The encoding of names is fixed when Java starts, so this takes a process of its own. */
   @Test
   @EnabledOnOs(OS.LINUX)
-  void aNameTheSystemsEncodingCannotExpressIsBadAndNoException() throws Exception {
-    Path classes =
-        Path.of(FileNames.class.getProtectionDomain().getCodeSource().getLocation().toURI());
-    Path tests =
-        Path.of(FileNamesTest.class.getProtectionDomain().getCodeSource().getLocation().toURI());
+  void aNameTheSystemsEncodingCannotExpressIsBadAndNoException(@TempDir Path folder)
+      throws Exception {
+    make(folder);
     ProcessBuilder builder =
         new ProcessBuilder(
             Path.of(System.getProperty("java.home"), "bin", "java").toString(),
             "-cp",
-            classes + ":" + tests,
-            NameChild.class.getName());
+            place(FileNames.class) + ":" + place(NameChild.class),
+            NameChild.class.getName(),
+            folder.toString());
     builder.environment().put("LC_ALL", "POSIX");
     Process child = builder.redirectErrorStream(true).start();
     try (BufferedReader out = child.inputReader(StandardCharsets.US_ASCII)) {
-      assertThat(List.of(out.readLine(), out.readLine(), out.readLine()))
-          .containsExactly("BadName", "BadName", "BadName");
+      assertThat(out.lines().toList())
+          .containsExactly(
+              "typed: BadName",
+              "typed in another script: BadName",
+              "beside: BadName",
+              "opened from a listing: BadName",
+              "read from a listing: done",
+              "opened through a link: BadName",
+              "backups: 0");
     } finally {
       child.destroyForcibly();
     }
+  }
+
+  /** A file with a name beyond ASCII and a link to it, whatever the encoding of these tests is. */
+  private static void make(Path folder) throws Exception {
+    String script = "n=$(printf 'M\\303\\244rz.rut') && echo 1 > \"$n\" && ln -s \"$n\" link.rut";
+    Process shell =
+        new ProcessBuilder("sh", "-c", script).directory(folder.toFile()).inheritIO().start();
+    assertThat(shell.waitFor()).isZero();
+  }
+
+  private static Path place(Class<?> type) throws URISyntaxException {
+    return Path.of(type.getProtectionDomain().getCodeSource().getLocation().toURI());
   }
 
   /** Says what comes of names beyond ASCII. */
@@ -58,15 +78,30 @@ class FileNamesTest {
     private NameChild() {}
 
     public static void main(String[] args) {
-      System.out.println(kind(FileNames.path("M\u00e4rz.rut")));
-      System.out.println(kind(FileNames.path("\u0441\u0435\u0437\u043e\u043d.rut")));
-      System.out.println(kind(FileNames.beside(Path.of("season.rut"), "\u00bd.rut")));
+      Path folder = Path.of(args[0]);
+      Disk disk = new RealDisk(System.getProperty("os.name"));
+      DurableFile durable = new DurableFile(disk);
+      FileReading reading = new FileReading(disk);
+      Path link = folder.resolve("link.rut");
+      Path real =
+          reading.filesIn(folder, ".rut").result().orElseThrow().stream()
+              .filter(file -> !file.equals(link))
+              .findFirst()
+              .orElseThrow();
+      Clock clock = Clock.systemUTC();
+      say("typed", FileNames.path("M\u00e4rz.rut"));
+      say("typed in another script", FileNames.path("\u0441\u0435\u0437\u043e\u043d.rut"));
+      say("beside", FileNames.beside(Path.of("season.rut"), "\u00bd.rut"));
+      say("opened from a listing", NotebookFile.open(disk, durable, real, clock));
+      say("read from a listing", reading.read(real, FileReading.LIMIT));
+      say("opened through a link", NotebookFile.open(disk, durable, link, clock));
+      Recovery recovery = new Recovery(disk, durable, link, clock);
+      System.out.println("backups: " + recovery.newestReadable(bytes -> true).stream().count());
     }
 
-    private static String kind(Outcome<Path> outcome) {
-      return outcome.fold(
-          path -> "a path of " + path.toString().length(),
-          fault -> fault.getClass().getSimpleName());
+    private static void say(String what, Outcome<?> outcome) {
+      String came = outcome.fold(done -> "done", fault -> fault.getClass().getSimpleName());
+      System.out.println(what + ": " + came);
     }
   }
 }
