@@ -1,0 +1,126 @@
+package rutbook.words;
+
+import java.util.ArrayList;
+import java.util.List;
+import rutbook.notebook.Setting;
+import rutbook.notebook.Tightening;
+import rutbook.rebuild.Caution;
+import rutbook.rebuild.LegMove;
+import rutbook.rebuild.SettingReturn;
+import rutbook.rebuild.Shortfall;
+import rutbook.rebuild.Step;
+import rutbook.rebuild.Target;
+
+/** What the steps of a rebuild and the return to baseline say. */
+public final class PlanWords {
+  private static final String AREA = "Plan";
+
+  private final Phrases phrases;
+  private final ReadingWords readings;
+  private final ChangeWords changes;
+
+  public PlanWords(Phrases phrases) {
+    this.phrases = phrases;
+    this.readings = new ReadingWords(phrases);
+    this.changes = new ChangeWords(phrases);
+  }
+
+  /** What is done, and to which setting and leg. */
+  public String title(Step step) {
+    String kind = phrases.say(AREA, "Kind." + step.kind().name());
+    String about = about(step);
+    return about.isEmpty() ? kind : phrases.say(AREA, "about", kind, about);
+  }
+
+  private String about(Step step) {
+    String leg = step.leg().map(phrases::name).orElse("");
+    String setting = step.setting().map(readings::setting).orElse("");
+    if (setting.isEmpty()) {
+      return leg.isEmpty() ? "" : phrases.say(AREA, "leg", leg);
+    }
+    return leg.isEmpty() ? setting : phrases.say(AREA, "setting-leg", setting, leg);
+  }
+
+  /** Target, limits, total, count and torques of a step; safety limits in both unit systems. */
+  public List<String> values(Step step) {
+    List<String> said = new ArrayList<>();
+    step.target().ifPresent(target -> addTarget(said, step, target));
+    step.goal().total().ifPresent(total -> said.add(phrases.say(AREA, "total", total)));
+    if (step.setting().isPresent()) {
+      Setting setting = step.setting().get();
+      step.goal()
+          .noted()
+          .ifPresent(
+              noted -> said.add(phrases.say(AREA, "noted", readings.reading(setting, noted))));
+    }
+    for (Tightening torque : step.goal().torques()) {
+      said.add(
+          phrases.say(AREA, "torque", torque.name(), TorqueWords.both(phrases, torque.amount())));
+    }
+    return said;
+  }
+
+  private void addTarget(List<String> said, Step step, Target target) {
+    String reading =
+        step.setting()
+            .map(setting -> readings.reading(setting, target.reading()))
+            .orElseGet(() -> phrases.amounts().amount(target.reading().amounts().get(0)));
+    said.add(phrases.say(AREA, "target", reading));
+    target
+        .limits()
+        .ifPresent(
+            limits ->
+                said.add(
+                    phrases.say(
+                        AREA,
+                        "limits",
+                        phrases.amounts().leastBoth(limits.least()),
+                        phrases.amounts().mostBoth(limits.most()))));
+    target.shortfalls().forEach(shortfall -> said.add(shortfall(shortfall)));
+  }
+
+  public String shortfall(Shortfall shortfall) {
+    String setting =
+        shortfall
+            .leg()
+            .map(
+                leg ->
+                    phrases.say(
+                        AREA,
+                        "setting-leg",
+                        readings.setting(shortfall.setting()),
+                        phrases.name(leg)))
+            .orElseGet(() -> readings.setting(shortfall.setting()));
+    return phrases.say(
+        AREA,
+        shortfall.wantedMore() ? "short.more" : "short.less",
+        phrases.sentence(setting),
+        phrases.amounts().both(shortfall.wanted()),
+        phrases.amounts().both(shortfall.held()),
+        shortfall.missing());
+  }
+
+  public String caution(Caution caution) {
+    return phrases.say(AREA, "Caution." + caution.name());
+  }
+
+  /** Where a setting goes on the way back, leg by leg where they move differently. */
+  public String back(SettingReturn back) {
+    String setting = phrases.sentence(readings.setting(back.setting()));
+    if (back.unknown()) {
+      return phrases.say(
+          AREA, "re-reference", setting, readings.reading(back.setting(), back.target().reading()));
+    }
+    String moves = changes.change(back.setting(), back.now(), back.target().reading());
+    return phrases.say(AREA, back.foundOutside() ? "outside-first" : "move", setting, moves);
+  }
+
+  public String minutes(int minutes) {
+    return phrases.say(AREA, "minutes", minutes);
+  }
+
+  /** Whether a leg of it moves at all. */
+  public static boolean moves(SettingReturn back) {
+    return back.unknown() || back.moves().stream().anyMatch(LegMove::moves);
+  }
+}
