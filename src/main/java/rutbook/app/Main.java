@@ -1,10 +1,93 @@
 package rutbook.app;
 
+import java.io.FileDescriptor;
+import java.io.FileOutputStream;
+import java.io.PrintStream;
+import java.nio.charset.Charset;
+import java.nio.file.Path;
+import java.time.Clock;
+import java.time.ZoneId;
+import rutbook.cli.Refusal;
+import rutbook.cli.RutbookCommand;
+import rutbook.cli.Terminal;
+import rutbook.cli.Tour;
+import rutbook.file.FaultLog;
+import rutbook.file.FileNames;
+import rutbook.file.FileReading;
+import rutbook.file.RealDisk;
+import rutbook.file.UserFolders;
+import rutbook.json.JsonException;
+import rutbook.json.NotebookJson;
+import rutbook.notebook.Notebook;
+import rutbook.units.Display;
+import rutbook.words.FileWords;
+import rutbook.words.JsonWords;
+import rutbook.words.Phrases;
+
 /** Reads the command line, makes the objects and starts them. */
 public final class Main {
+  private final RealDisk disk = new RealDisk(System.getProperty("os.name"));
+  private final Phrases phrases = Phrases.english(Display.METRIC);
+  private final Terminal out = new Terminal(stream(FileDescriptor.out), charset());
+  private final Terminal errors = new Terminal(stream(FileDescriptor.err), charset());
+
   private Main() {}
 
   public static void main(String[] arguments) {
-    System.out.println("Rutbook");
+    System.exit(new Main().run(arguments));
+  }
+
+  private int run(String[] arguments) {
+    RutbookCommand command = new RutbookCommand(out, this::read, this::tour, this::tour);
+    return command.execute(errors, this::log, arguments);
+  }
+
+  /** In bytes of the terminal's own character set, whatever the default is. */
+  private static PrintStream stream(FileDescriptor descriptor) {
+    return new PrintStream(new FileOutputStream(descriptor), true, charset());
+  }
+
+  private static Charset charset() {
+    String name = System.getProperty("native.encoding", "UTF-8");
+    return Charset.isSupported(name) ? Charset.forName(name) : Charset.defaultCharset();
+  }
+
+  private Notebook read(String name) {
+    FileWords words = new FileWords(phrases, ZoneId.systemDefault());
+    byte[] bytes =
+        FileNames.path(name)
+            .then(path -> new FileReading(disk).read(path, FileReading.LIMIT))
+            .fold(
+                read -> read,
+                fault -> {
+                  throw Refusal.file(words.sentence(fault));
+                });
+    try {
+      return NotebookJson.read(bytes);
+    } catch (JsonException noNotebook) {
+      throw Refusal.file(name + ": " + new JsonWords(phrases).sentence(noNotebook));
+    }
+  }
+
+  private void tour() {
+    Tour.print(read(sample().toString()), out);
+  }
+
+  /** Beside the program where it was unpacked, or in the folder it is started from. */
+  private static Path sample() {
+    Path home = Path.of(System.getProperty("rutbook.home", "."));
+    return home.resolve("sample-notebooks").resolve("season.rutbook");
+  }
+
+  private void log(Throwable thrown) {
+    UserFolders folders =
+        UserFolders.of(
+            new UserFolders.Surroundings(
+                System.getProperty("os.name"),
+                System.getenv(),
+                System.getProperty("user.home", ""),
+                Path.of(System.getProperty("java.io.tmpdir"))));
+    Path file = folders.log().resolve("rutbook.log");
+    new FaultLog(disk, file, Clock.systemDefaultZone()).add("command line", thrown);
   }
 }

@@ -5,7 +5,7 @@ import java.util.List;
 import rutbook.notebook.Setting;
 import rutbook.notebook.Tightening;
 import rutbook.rebuild.Caution;
-import rutbook.rebuild.LegMove;
+import rutbook.rebuild.ReturnItem;
 import rutbook.rebuild.SettingReturn;
 import rutbook.rebuild.Shortfall;
 import rutbook.rebuild.Step;
@@ -104,23 +104,19 @@ public final class PlanWords {
     return phrases.say(AREA, "Caution." + caution.name());
   }
 
-  /** Where a setting goes on the way back, leg by leg where they move differently. */
-  public String back(SettingReturn back) {
+  /** One item of the way back: re-referenced, put right or moved. */
+  public String back(ReturnItem item) {
+    SettingReturn back = item.what();
     String setting = phrases.sentence(readings.setting(back.setting()));
-    if (back.unknown()) {
-      return phrases.say(
-          AREA, "re-reference", setting, readings.reading(back.setting(), back.target().reading()));
+    if (item.action() == ReturnItem.Action.RE_REFERENCE) {
+      String key = back.setting().role().isClicker() ? "re-reference" : "measure";
+      return phrases.say(AREA, key, setting);
     }
-    String moves = changes.change(back.setting(), back.now(), back.target().reading());
-    return phrases.say(AREA, back.foundOutside() ? "outside-first" : "move", setting, moves);
-  }
-
-  public String minutes(int minutes) {
-    return phrases.say(AREA, "minutes", minutes);
-  }
-
-  /** Whether a leg of it moves at all. */
-  public static boolean moves(SettingReturn back) {
-    return back.unknown() || back.moves().stream().anyMatch(LegMove::moves);
+    String to =
+        back.unknown()
+            ? phrases.say(AREA, "target", readings.reading(back.setting(), back.target().reading()))
+            : changes.change(back.setting(), back.now(), back.target().reading());
+    boolean first = item.action() == ReturnItem.Action.PUT_RIGHT;
+    return phrases.say(AREA, first ? "outside-first" : "move", setting, to);
   }
 }

@@ -1,0 +1,61 @@
+package rutbook.cli;
+
+import java.util.List;
+import java.util.Set;
+import rutbook.compare.Comparison;
+import rutbook.compare.Subject;
+import rutbook.notebook.Entry;
+import rutbook.notebook.Notebook;
+import rutbook.notebook.Renewed;
+import rutbook.notebook.Scope;
+import rutbook.notebook.Timeline;
+import rutbook.notebook.Track;
+import rutbook.rebuild.Advisor;
+import rutbook.rebuild.PlanFrom;
+import rutbook.rebuild.Planner;
+
+/** The main job once through, on one notebook, for whoever has no window at hand. */
+public final class Tour {
+  private final OpenedNotebook opened;
+  private final Terminal terminal;
+  private final Pages pages;
+
+  private Tour(OpenedNotebook opened, Terminal terminal) {
+    this.opened = opened;
+    this.terminal = terminal;
+    this.pages = new Pages(opened, terminal);
+  }
+
+  /** Prints the tour of the notebook's first bike. */
+  public static void print(Notebook notebook, Terminal terminal) {
+    OpenedNotebook opened =
+        OpenedNotebook.of(notebook, notebook.bikes().get(0).name(), notebook.display());
+    new Tour(opened, terminal).print();
+  }
+
+  private void print() {
+    Timeline timeline = opened.timeline();
+    terminal.line(opened.say("tour"));
+    terminal.line(opened.say("tour.caution"));
+    terminal.heading(opened.say("tour.bike", opened.bike().name()));
+    pages.onTheBike();
+    terminal.heading(opened.say("tour.last"));
+    timeline.latest(Entry.Session.class).ifPresent(pages::session);
+    terminal.heading(opened.say("tour.tracks"));
+    List<Subject> best =
+        opened.notebook().shelf().tracks().stream()
+            .flatMap((Track track) -> Subject.best(timeline, track).stream())
+            .limit(2)
+            .toList();
+    if (best.size() == 2) {
+      pages.comparison(Comparison.of(best.get(0), best.get(1)));
+    }
+    terminal.heading(opened.say("tour.back"));
+    PlanFrom.beginning(timeline, Scope.FORK, Set.of(Renewed.OIL))
+        .map(from -> Planner.plan(from, Advisor.SILENT))
+        .ifPresent(plan -> pages.back(plan.back()));
+    terminal.heading(opened.say("tour.check"));
+    pages.check();
+    terminal.heading(opened.say("tour.window"));
+  }
+}
