@@ -435,12 +435,13 @@ final class SampleSeason {
     Setup setup = start;
     List<Moto> motos = new ArrayList<>();
     for (int i = 0; i < changes.size(); i++) {
-      setup = setup.after(changes.get(i));
+      List<Change> moved = moved(setup, changes.get(i));
+      setup = setup.after(moved);
       motos.add(
           new Moto(
               new MotoId("%s-m%d".formatted(day, i + 1)),
               MotoKind.MOTO,
-              changes.get(i),
+              moved,
               ridden.report(track, first, setup, i, meter - forkOilAt),
               Optional.empty(),
               SeasonNotes.moto(day, i + 1)));
@@ -463,6 +464,13 @@ final class SampleSeason {
             start,
             motos,
             Optional.of(asNoted(setup))));
+  }
+
+  /** Nobody notes a change that moves nothing. */
+  private static List<Change> moved(Setup before, List<Change> changes) {
+    return changes.stream()
+        .filter(change -> !before.reading(change.setting()).orElseThrow().sameAs(change.to()))
+        .toList();
   }
 
   /** The end-of-day check that finds what the notebook says. */

@@ -92,4 +92,13 @@ class SamplesTest {
         .isEqualTo("RIGHT");
     assertThat(SampleFirstDay.make().entries()).hasSize(2);
   }
+
+  @Test
+  void theSampleFilesAreWhatIsTold() throws java.io.IOException {
+    for (var sample : MakeSamples.byName().entrySet()) {
+      assertThat(java.nio.file.Files.readAllBytes(MakeSamples.FOLDER.resolve(sample.getKey())))
+          .as(sample.getKey())
+          .isEqualTo(rutbook.json.NotebookJson.write(sample.getValue()));
+    }
+  }
 }

@@ -1,0 +1,169 @@
+package rutbook.cli;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.io.ByteArrayOutputStream;
+import java.io.PrintStream;
+import java.nio.charset.Charset;
+import java.nio.charset.StandardCharsets;
+import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ValueSource;
+import rutbook.notebook.Bench;
+import rutbook.notebook.Carrier;
+import rutbook.notebook.Chamber;
+import rutbook.notebook.Measure;
+import rutbook.notebook.Notebook;
+import rutbook.notebook.Range;
+import rutbook.samples.Samples;
+
+class RutbookCommandTest {
+  private final Map<String, Notebook> files =
+      Map.of(
+          "season", Samples.season(),
+          "split", Samples.splitFork(),
+          "narrowed", narrowed(),
+          "empty", Notebook.empty(new rutbook.notebook.NotebookId("empty")));
+  private final ByteArrayOutputStream out = new ByteArrayOutputStream();
+  private final ByteArrayOutputStream errors = new ByteArrayOutputStream();
+  private final List<Throwable> logged = new ArrayList<>();
+
+  /** The season, and from November on a limit below the baseline's fill of 345 mL. */
+  private static Notebook narrowed() {
+    Notebook season = Samples.season();
+    var bike = season.bikes().get(0);
+    Chamber outer = bike.latestSheet().chamber(Bench.OUTER).orElseThrow();
+    Chamber narrower =
+        new Chamber(
+            outer.id(),
+            outer.name(),
+            Carrier.PAIR,
+            Measure.VOLUME,
+            new Range(Bench.ml("300"), Bench.ml("340")),
+            java.util.Optional.empty(),
+            outer.volume());
+    return season.with(
+        bike.with(
+            bike.latestSheet()
+                .with(LocalDate.of(2026, 11, 1), "narrower limit")
+                .withChambers(List.of(bike.latestSheet().chambers().get(0), narrower))));
+  }
+
+  private int run(Charset charset, String... words) {
+    Terminal terminal = new Terminal(new PrintStream(out, true, charset), charset);
+    return new RutbookCommand(
+            terminal, files::get, () -> Tour.print(Samples.season(), terminal), () -> {})
+        .execute(new Terminal(new PrintStream(errors, true, charset), charset), logged::add, words);
+  }
+
+  private int run(String... words) {
+    return run(StandardCharsets.UTF_8, words);
+  }
+
+  private String said() {
+    return out.toString(StandardCharsets.UTF_8);
+  }
+
+  @Test
+  void compareSaysTheNumberAndTheSense() {
+    assertThat(run("compare", "season", "2026-10-17#1", "2026-10-17#2")).isEqualTo(Exit.DONE);
+    assertThat(said()).contains("Fork compression              14 → 16 out (2 softer)");
+  }
+
+  @Test
+  void tracksAreComparedByTheirBestMoto() {
+    assertThat(run("compare", "season", "track:\"Quarry Hollow\"", "track:Saltmarsh Dunes"))
+        .isEqualTo(Exit.DONE);
+    assertThat(said()).contains("Tube above clamp").contains("raises the front");
+  }
+
+  @Test
+  void aBaselineAboveTheLimitIsHeldThereAndTheShortfallIsSaid() {
+    assertThat(run("rebuild", "narrowed", "--fork", "--changed", "oil")).isEqualTo(Exit.PROBLEM);
+    assertThat(said().replaceAll("\\s+", " "))
+        .contains("wanted 345 mL, today's most is 340 mL: held there, 5 mL short.")
+        .contains("Outer chamber oil: to 340 mL");
+  }
+
+  @Test
+  void aForkThatFitsItsLimitsIsPlannedWithoutAShortfall() {
+    assertThat(run("rebuild", "season", "--fork", "--changed", "oil,seals")).isEqualTo(Exit.DONE);
+    assertThat(said())
+        .contains("Springs and caps are under load.")
+        .contains("84 N·m (62 lbf·ft)");
+  }
+
+  @Test
+  void checkEndsWithOneWhenSomethingWantsAttention() {
+    assertThat(run("check", "season")).isEqualTo(Exit.PROBLEM);
+    assertThat(said()).contains("Linkage bearings");
+  }
+
+  @Test
+  void logTellsEverySession() {
+    assertThat(run("log", "season")).isEqualTo(Exit.DONE);
+    assertThat(said().lines().filter(line -> line.startsWith("  ") && line.endsWith(" 2026")))
+        .hasSize(
+            (int)
+                Samples.season().entries().stream()
+                    .filter(rutbook.notebook.Entry.Session.class::isInstance)
+                    .count());
+  }
+
+  @Test
+  void theRidersUnitsAreTheNotebooksUnlessAsked() {
+    run("log", "split");
+    assertThat(said()).contains("18 fl oz");
+    out.reset();
+    run("log", "split", "--units", "metric");
+    assertThat(said()).contains("532 mL");
+  }
+
+  @Test
+  void noLineIsWiderThanEightyColumns() {
+    run("--tour");
+    run("log", "season");
+    run("rebuild", "season", "--fork", "--shock", "--changed", "oil,seals,spring,valving");
+    assertThat(said().lines().filter(line -> line.length() > Terminal.WIDTH)).isEmpty();
+    assertThat(said()).doesNotContain("{0}", "null", "Optional");
+  }
+
+  @Test
+  void aTerminalWithoutArrowsGetsPlainLetters() {
+    run(StandardCharsets.US_ASCII, "--tour");
+    assertThat(out.toString(StandardCharsets.US_ASCII)).contains("->").doesNotContain("?");
+  }
+
+  @ParameterizedTest
+  @ValueSource(
+      strings = {
+        "compare season now yesterday",
+        "compare season now 2026-02-30",
+        "compare season now 2026-01-01",
+        "compare season now 2026-10-17#9",
+        "compare season now track:Nowhere",
+        "compare season now",
+        "log season --bike Other",
+        "log season --units stones",
+        "log empty",
+        "rebuild season",
+        "rebuild season --fork --changed paint",
+        "fly season",
+      })
+  void wrongUseIsASentenceAndExitTwo(String words) {
+    assertThat(run(words.split(" "))).isEqualTo(Exit.WRONG_USE);
+    assertThat(errors.toString(StandardCharsets.UTF_8)).isNotBlank().doesNotContain("\tat ");
+    assertThat(out.size()).isZero();
+  }
+
+  @Test
+  void whatNobodyForesawIsOneSentenceAndGoesToTheLog() {
+    assertThat(run("log", "no such notebook")).isEqualTo(Exit.UNEXPECTED);
+    assertThat(errors.toString(StandardCharsets.UTF_8)).contains("log has the details");
+    assertThat(logged).hasSize(1);
+  }
+}
