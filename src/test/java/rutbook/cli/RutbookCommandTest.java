@@ -92,9 +92,7 @@ class RutbookCommandTest {
   @Test
   void aForkThatFitsItsLimitsIsPlannedWithoutAShortfall() {
     assertThat(run("rebuild", "season", "--fork", "--changed", "oil,seals")).isEqualTo(Exit.DONE);
-    assertThat(said())
-        .contains("Springs and caps are under load.")
-        .contains("84 N·m (62 lbf·ft)");
+    assertThat(said()).contains("Springs and caps are under load.").contains("84 N·m (62 lbf·ft)");
   }
 
   @Test
