@@ -1,0 +1,79 @@
+package rutbook.words;
+
+import java.text.MessageFormat;
+import java.time.LocalDate;
+import java.time.LocalTime;
+import java.time.YearMonth;
+import java.time.format.DateTimeFormatter;
+import java.util.Locale;
+import java.util.ResourceBundle;
+import rutbook.edit.Edit;
+import rutbook.units.AmountException;
+
+/** Labels and sentences of the window that belong to no other area, in the rider's language. */
+public final class WindowWords {
+  private final ResourceBundle bundle;
+  private final Locale locale;
+
+  public WindowWords(Locale locale) {
+    this.locale = locale;
+    this.bundle = ResourceBundle.getBundle("rutbook.words.Window", locale);
+  }
+
+  /** The text under a key, with the facts put into their places. */
+  public String text(String key, Object... facts) {
+    String pattern = bundle.getString(key);
+    return facts.length == 0 ? pattern : new MessageFormat(pattern, locale).format(facts);
+  }
+
+  /** The trade's word for a section, a symptom, an end, a ground and the like. */
+  public String name(Enum<?> thing) {
+    return bundle.getString(thing.getDeclaringClass().getSimpleName() + "." + thing.name());
+  }
+
+  /** The name of an edit, as undo and redo tell it. */
+  public String edit(Edit edit) {
+    if (edit instanceof Edit.Together together && together.edits().size() == 1) {
+      return edit(together.edits().get(0));
+    }
+    String name = edit.getClass().getName();
+    return bundle.getString("edit." + name.substring(name.lastIndexOf('.') + 1).replace('$', '.'));
+  }
+
+  /** Why what was typed is no amount. */
+  public String fault(AmountException fault) {
+    return text("amount." + fault.fault().name(), fault.written());
+  }
+
+  public String day(LocalDate day) {
+    return DateTimeFormatter.ofPattern(text("day.long"), locale).format(day);
+  }
+
+  public String shortDay(LocalDate day) {
+    return DateTimeFormatter.ofPattern(text("day.short"), locale).format(day);
+  }
+
+  public String month(YearMonth month) {
+    return DateTimeFormatter.ofPattern("LLLL", locale).format(month);
+  }
+
+  public String time(LocalTime time) {
+    return DateTimeFormatter.ofPattern("HH:mm", locale).format(time);
+  }
+
+  /** A lap time such as 1:54.6; whole milliseconds are kept, zeros at the end are not. */
+  public String lap(long millis) {
+    long minutes = millis / 60_000;
+    long rest = millis % 60_000;
+    String thousandths = String.format(Locale.ROOT, "%03d", rest % 1000);
+    String fraction = thousandths.replaceAll("0{1,2}$", "");
+    String seconds = String.format(Locale.ROOT, minutes > 0 ? "%02d" : "%d", rest / 1000);
+    return (minutes > 0 ? minutes + ":" : "") + seconds + "." + fraction;
+  }
+
+  /** Hours with one decimal at most. */
+  public String hours(double hours) {
+    return new java.text.DecimalFormat("0.#", java.text.DecimalFormatSymbols.getInstance(locale))
+        .format(hours);
+  }
+}
