@@ -1,0 +1,95 @@
+package rutbook.ui;
+
+import java.time.LocalDate;
+import java.util.Optional;
+import java.util.function.Consumer;
+import javafx.beans.property.ReadOnlyObjectProperty;
+import javafx.beans.property.ReadOnlyObjectWrapper;
+import rutbook.edit.Edit;
+import rutbook.edit.Editor;
+import rutbook.edit.Ids;
+import rutbook.notebook.Bike;
+import rutbook.notebook.BikeId;
+import rutbook.notebook.Notebook;
+import rutbook.notebook.NotebookException;
+import rutbook.ui.fx.Background;
+import rutbook.words.SettingWords;
+import rutbook.words.WindowWords;
+
+/** What every page works with: the notebook's editor, the chosen bike, words, and ways onward. */
+public final class Desk {
+  private final WindowServices services;
+  private final WindowWords words;
+  private final SettingWords settingWords;
+  private final Consumer<Place> go;
+  private final ReadOnlyObjectWrapper<Optional<BikeId>> bike =
+      new ReadOnlyObjectWrapper<>(Optional.empty());
+
+  Desk(WindowServices services, Consumer<Place> go) {
+    this.services = services;
+    this.words = new WindowWords(services.locale());
+    this.settingWords = new SettingWords(words);
+    this.go = go;
+  }
+
+  public Editor editor() {
+    return services.editor();
+  }
+
+  public Notebook notebook() {
+    return services.editor().present();
+  }
+
+  public Ids ids() {
+    return services.ids();
+  }
+
+  public LocalDate today() {
+    return services.today().get();
+  }
+
+  public Background background() {
+    return services.background();
+  }
+
+  public WindowWords words() {
+    return words;
+  }
+
+  public SettingWords settingWords() {
+    return settingWords;
+  }
+
+  public String text(String key, Object... facts) {
+    return words.text(key, facts);
+  }
+
+  public void go(Place place) {
+    go.accept(place);
+  }
+
+  /** The bike that strip and pages are about: the chosen one, or else the first. */
+  public Optional<Bike> bike() {
+    return bike.get()
+        .flatMap(notebook().shelf()::bike)
+        .or(() -> notebook().bikes().stream().findFirst());
+  }
+
+  public void choose(BikeId id) {
+    bike.set(Optional.of(id));
+  }
+
+  public ReadOnlyObjectProperty<Optional<BikeId>> chosenBike() {
+    return bike.getReadOnlyProperty();
+  }
+
+  /** Makes an edit that may be refused; the fault then, and nothing is changed. */
+  public Optional<NotebookException> make(Edit edit) {
+    try {
+      editor().make(edit);
+      return Optional.empty();
+    } catch (NotebookException refused) {
+      return Optional.of(refused);
+    }
+  }
+}

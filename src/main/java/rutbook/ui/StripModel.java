@@ -1,0 +1,139 @@
+package rutbook.ui;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import rutbook.drawing.Ruler;
+import rutbook.notebook.Bike;
+import rutbook.notebook.End;
+import rutbook.notebook.Entry;
+import rutbook.notebook.Hours;
+import rutbook.notebook.Notebook;
+import rutbook.notebook.Reading;
+import rutbook.notebook.Role;
+import rutbook.notebook.ServiceItem;
+import rutbook.notebook.ServiceKind;
+import rutbook.notebook.Setting;
+import rutbook.notebook.Setup;
+import rutbook.notebook.Sheet;
+import rutbook.notebook.Timeline;
+import rutbook.units.Duration;
+
+/** What stands at the top of every page: the bike, its oil hours, and what is on it now. */
+public record StripModel(
+    Bike bike, Sheet sheet, double hours, List<Service> services, List<Item> items) {
+  /** From nine tenths of its interval on, a service is due soon; past it, overdue. */
+  public static final double DUE_SHARE = 0.9;
+
+  /** How a service stands. */
+  public enum Due {
+    NOT_YET,
+    DUE,
+    OVERDUE
+  }
+
+  public record Service(String name, double hours, double interval, Due due) {}
+
+  /** One setting with what is on the bike. */
+  public record Item(Setting setting, Group group, Reading reading, Ruler ruler) {}
+
+  /** Where a setting stands in the strip. */
+  public enum Group {
+    FORK,
+    SHOCK,
+    CHASSIS
+  }
+
+  public StripModel {
+    services = List.copyOf(services);
+    items = List.copyOf(items);
+  }
+
+  public static StripModel of(Notebook notebook, Bike bike) {
+    Timeline timeline = Timeline.of(notebook, bike.id());
+    Sheet sheet = bike.latestSheet();
+    Hours hours = timeline.hours();
+    return new StripModel(
+        bike, sheet, hours.total(), services(sheet, hours), items(timeline, sheet));
+  }
+
+  private static List<Service> services(Sheet sheet, Hours hours) {
+    List<Service> services = new ArrayList<>();
+    for (ServiceItem item : sheet.services()) {
+      if (item.kind() == ServiceKind.FORK_OIL || item.kind() == ServiceKind.SHOCK_OIL) {
+        double since = hours.since(item);
+        double interval = item.interval().doubleIn(Duration.HOUR);
+        services.add(new Service(item.name(), since, interval, due(since, interval)));
+      }
+    }
+    return services;
+  }
+
+  private static Due due(double hours, double interval) {
+    if (hours > interval) {
+      return Due.OVERDUE;
+    }
+    return hours >= interval * DUE_SHARE ? Due.DUE : Due.NOT_YET;
+  }
+
+  private static List<Item> items(Timeline timeline, Sheet sheet) {
+    Setup now = timeline.now();
+    Optional<Setup> baseline = timeline.baseline().map(Entry.Baseline::setup);
+    List<Item> items = new ArrayList<>();
+    for (Group group : Group.values()) {
+      for (Setting setting : sheet.settings()) {
+        if (group(setting.role()) == group) {
+          items.add(item(sheet, setting, group, now, baseline));
+        }
+      }
+    }
+    return items;
+  }
+
+  private static Item item(
+      Sheet sheet, Setting setting, Group group, Setup now, Optional<Setup> baseline) {
+    Reading reading =
+        now.reading(setting.id())
+            .orElseGet(
+                () -> Reading.unknown(setting.carrier(), rutbook.notebook.WhyUnknown.NOT_NOTED));
+    Ruler ruler = Ruler.of(sheet, setting, reading);
+    Optional<Reading> base = baseline.flatMap(setup -> setup.reading(setting.id()));
+    return new Item(setting, group, reading, base.map(ruler::withBaseline).orElse(ruler));
+  }
+
+  private static Group group(Role role) {
+    return switch (role) {
+      case TUBE_ABOVE_CLAMP, AXLE_POSITION, TYRE_FRONT, TYRE_REAR, OTHER -> Group.CHASSIS;
+      default -> role.end() == End.FRONT ? Group.FORK : Group.SHOCK;
+    };
+  }
+
+  /**
+   * What is shown while folded into so many places: clickers first, then what is moved at the
+   * track, then the rest; always in the order of the strip.
+   */
+  public List<Item> folded(int places) {
+    if (items.size() <= places) {
+      return items;
+    }
+    List<Item> kept =
+        items.stream()
+            .sorted(java.util.Comparator.comparingInt(StripModel::rank))
+            .limit(places)
+            .toList();
+    return items.stream().filter(kept::contains).toList();
+  }
+
+  private static int rank(Item item) {
+    Role role = item.setting().role();
+    if (item.reading().legsDiffer()) {
+      return 0;
+    }
+    return switch (role) {
+      case FORK_COMPRESSION, FORK_REBOUND, SHOCK_LOW_SPEED, SHOCK_HIGH_SPEED, SHOCK_REBOUND -> 1;
+      case FORK_HIGH_SPEED_COMPRESSION, TUBE_ABOVE_CLAMP, SHOCK_PRELOAD -> 2;
+      case FORK_OIL, FORK_AIR -> 3;
+      default -> 4;
+    };
+  }
+}

@@ -1,0 +1,3 @@
+package rutbook.ui;
+
+class Window {}
