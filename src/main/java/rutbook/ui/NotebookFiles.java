@@ -33,6 +33,9 @@ public interface NotebookFiles {
   /** Where the present notebook lives; empty for one that never was on the disk. */
   Optional<Path> current();
 
+  /** A folder that is there, for the dialog to begin in. */
+  Optional<Path> folder();
+
   /** The latest first. */
   List<Path> recent();
 

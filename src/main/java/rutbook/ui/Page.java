@@ -31,4 +31,10 @@ public abstract class Page extends VBox {
 
   /** Shows the notebook as it is now. Called when the page comes on screen and after every edit. */
   protected abstract void show(Notebook notebook);
+
+  /** What Ctrl+N makes on this page, if anything. */
+  protected void newThing() {}
+
+  /** Puts the cursor where this page is searched, if it is. */
+  protected void search() {}
 }

@@ -1,3 +1,135 @@
 package rutbook.ui;
 
-class Window {}
+import java.util.Optional;
+import javafx.application.Application;
+import javafx.application.Platform;
+import javafx.geometry.Rectangle2D;
+import javafx.scene.Scene;
+import javafx.stage.Screen;
+import javafx.stage.Stage;
+import rutbook.ui.fx.Fonts;
+
+/** The window: a stage with the shell in it, the themes, and its place on the screen. */
+public final class Window {
+  private static final double WIDTH = 1280;
+  private static final double HEIGHT = 800;
+  private static final double LEAST_WIDTH = 900;
+  private static final double LEAST_HEIGHT = 560;
+
+  private final Stage stage;
+  private final WindowServices services;
+  private final Shell shell;
+  private final Scene scene;
+  private WindowMemory.Look look;
+
+  private Window(Stage stage, WindowServices services) {
+    this.stage = stage;
+    this.services = services;
+    this.look = services.memory().remembered();
+    this.shell = new Shell(services, this);
+    this.scene = new Scene(shell, WIDTH, HEIGHT);
+  }
+
+  /** Builds the window and shows it, on the window's thread. */
+  public static Window start(Stage stage, WindowServices services) {
+    Fonts.load();
+    Window window = new Window(stage, services);
+    window.open();
+    return window;
+  }
+
+  private void open() {
+    applyLook();
+    stage.setScene(scene);
+    stage.setMinWidth(LEAST_WIDTH);
+    stage.setMinHeight(LEAST_HEIGHT);
+    place();
+    shell.keys(scene);
+    stage.setOnCloseRequest(
+        event -> {
+          event.consume();
+          shell.close(this::end);
+        });
+    title();
+    stage.show();
+  }
+
+  /** As it was left, where a screen still shows that place. */
+  private void place() {
+    Optional<WindowMemory.Bounds> bounds = look.bounds().filter(Window::isOnAScreen);
+    bounds.ifPresent(
+        known -> {
+          stage.setX(known.x());
+          stage.setY(known.y());
+          stage.setWidth(known.width());
+          stage.setHeight(known.height());
+          stage.setMaximized(known.maximised());
+        });
+  }
+
+  private static boolean isOnAScreen(WindowMemory.Bounds bounds) {
+    Rectangle2D window =
+        new Rectangle2D(
+            bounds.x(), bounds.y(), Math.max(1, bounds.width()), Math.max(1, bounds.height()));
+    return Screen.getScreens().stream()
+        .anyMatch(screen -> screen.getVisualBounds().intersects(window));
+  }
+
+  private void end() {
+    look =
+        look.with(
+            new WindowMemory.Bounds(
+                stage.getX(),
+                stage.getY(),
+                stage.getWidth(),
+                stage.getHeight(),
+                stage.isMaximized()));
+    services.memory().remember(look);
+    stage.hide();
+    Platform.exit();
+  }
+
+  void title() {
+    String name =
+        services.files().current().map(path -> path.getFileName().toString()).orElse("Rutbook");
+    stage.setTitle(name.equals("Rutbook") ? name : name + " – Rutbook");
+  }
+
+  Stage stage() {
+    return stage;
+  }
+
+  public Theme theme() {
+    return look.theme();
+  }
+
+  public TextSize textSize() {
+    return TextSize.nearest(look.textPercent());
+  }
+
+  public void use(Theme theme) {
+    look = look.with(theme);
+    applyLook();
+    services.memory().remember(look);
+  }
+
+  public void use(TextSize size) {
+    look = look.with(size);
+    applyLook();
+    services.memory().remember(look);
+  }
+
+  /** Where the window is now: for tests and pictures. */
+  public void go(Place place) {
+    shell.go(place);
+  }
+
+  private void applyLook() {
+    Application.setUserAgentStylesheet(theme().base());
+    String common = Window.class.getResource("rutbook.css").toExternalForm();
+    scene.getStylesheets().setAll(common, theme().sheet());
+    scene
+        .getRoot()
+        .setStyle("-fx-font-size: " + Math.round(textSize().pixels(theme())) + "px;");
+  }
+}

@@ -1,0 +1,57 @@
+package rutbook.ui;
+
+import java.util.List;
+import java.util.Optional;
+import org.kordamp.ikonli.materialdesign2.MaterialDesignB;
+import org.kordamp.ikonli.Ikon;
+import rutbook.notebook.EntryId;
+import rutbook.notebook.SettingId;
+import rutbook.notebook.Timeline;
+import rutbook.ui.log.LogPage;
+import rutbook.ui.log.SessionPage;
+
+/** Which page is where: the one list of pages there are. */
+final class Pages {
+  /** A page on the rail. */
+  record OnRail(String name, Ikon icon, Place place) {}
+
+  static final List<OnRail> RAIL =
+      List.of(new OnRail("log", MaterialDesignB.BOOK_OPEN_OUTLINE, new Place.Log()));
+
+  private Pages() {}
+
+  /** The page of a place; empty where the place is no page of its own. */
+  static Optional<Page> page(Desk desk, Place place) {
+    if (place instanceof Place.Log) {
+      return Optional.of(new LogPage(desk));
+    }
+    if (place instanceof Place.Session session) {
+      return Optional.of(new SessionPage(desk, session.session()));
+    }
+    if (place instanceof Place.OfSetting of) {
+      return Optional.of(ofSetting(desk, of.setting()));
+    }
+    return Optional.empty();
+  }
+
+  /** A setting is moved in a session; the latest of the bike shows it. */
+  private static Page ofSetting(Desk desk, SettingId setting) {
+    Optional<EntryId> latest =
+        desk.bike()
+            .map(bike -> Timeline.of(desk.notebook(), bike.id()))
+            .flatMap(timeline -> timeline.latest(rutbook.notebook.Entry.Session.class))
+            .map(session -> session.id());
+    return latest
+        .<Page>map(session -> new SessionPage(desk, session).atSetting(setting))
+        .orElseGet(() -> new LogPage(desk));
+  }
+
+  /** The page on the rail that a place belongs to. */
+  static String railName(Place place) {
+    return place instanceof Place.Log
+            || place instanceof Place.Session
+            || place instanceof Place.OfSetting
+        ? "log"
+        : "";
+  }
+}

@@ -1,0 +1,115 @@
+package rutbook.ui;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.function.Consumer;
+import javafx.scene.control.Button;
+import javafx.scene.control.ButtonBase;
+import javafx.scene.control.Label;
+import javafx.scene.control.ToggleButton;
+import javafx.scene.control.Tooltip;
+import javafx.scene.layout.Priority;
+import javafx.scene.layout.Region;
+import javafx.scene.layout.VBox;
+import org.kordamp.ikonli.Ikon;
+import org.kordamp.ikonli.javafx.FontIcon;
+import org.kordamp.ikonli.materialdesign2.MaterialDesignD;
+import org.kordamp.ikonli.materialdesign2.MaterialDesignR;
+import org.kordamp.ikonli.materialdesign2.MaterialDesignU;
+import rutbook.edit.History;
+import rutbook.ui.controls.Keys;
+
+/** The rail at the left: the pages, undo and redo by name, the menu, and whether all is saved. */
+final class Rail extends VBox {
+  private final Desk desk;
+  private final List<ToggleButton> pages = new ArrayList<>();
+  private final Button undo;
+  private final Button redo;
+  private final Label light = Keys.label("", "save-light");
+  private final Tooltip more = new Tooltip();
+
+  Rail(Desk desk, Consumer<Place> go, FileMenu files) {
+    this.desk = desk;
+    setId("rail");
+    getStyleClass().add("rail");
+    for (Pages.OnRail each : Pages.RAIL) {
+      ToggleButton page = new ToggleButton(desk.text("rail." + each.name()));
+      styled(page, "rail-" + each.name(), each.icon(), "toggle-button");
+      page.setUserData(each.name());
+      page.setOnAction(event -> go.accept(each.place()));
+      pages.add(page);
+    }
+    undo = tool("undo", MaterialDesignU.UNDO, this::undo);
+    redo = tool("redo", MaterialDesignR.REDO, this::redo);
+    Button menu = tool("menu", MaterialDesignD.DOTS_HORIZONTAL, () -> {});
+    menu.setOnAction(event -> files.show(menu));
+    menu.setTooltip(new Tooltip(desk.text("menu")));
+    menu.setAccessibleText(desk.text("menu"));
+    light.setId("save-light");
+    light.setTooltip(more);
+    Region gap = new Region();
+    VBox.setVgrow(gap, Priority.ALWAYS);
+    getChildren().addAll(pages);
+    getChildren().addAll(gap, undo, redo, menu, light);
+  }
+
+  private Button tool(String id, Ikon icon, Runnable action) {
+    Button tool = new Button();
+    styled(tool, id, icon, "button");
+    tool.getStyleClass().add("tool");
+    tool.setOnAction(event -> action.run());
+    return tool;
+  }
+
+  private static void styled(ButtonBase button, String id, Ikon icon, String kind) {
+    button.setId(id);
+    button.getStyleClass().setAll(kind, "rail-item");
+    button.setGraphic(new FontIcon(icon));
+    button.setMaxWidth(Double.MAX_VALUE);
+  }
+
+  void show(Place place) {
+    String name = Pages.railName(place);
+    pages.forEach(page -> page.setSelected(page.getUserData().equals(name)));
+  }
+
+  void show(History history) {
+    name(undo, history.undoable(), "undo");
+    name(redo, history.redoable(), "redo");
+  }
+
+  private void name(Button button, Optional<History.Step> step, String key) {
+    String text =
+        step.map(each -> desk.text(key + ".of", desk.words().edit(each.edit())))
+            .orElseGet(() -> desk.text(key));
+    button.setDisable(step.isEmpty());
+    button.setText(desk.text(key));
+    button.setAccessibleText(text);
+    button.setTooltip(new Tooltip(text));
+  }
+
+  void undo() {
+    desk.editor().undo();
+  }
+
+  void redo() {
+    desk.editor().redo();
+  }
+
+  void show(SaveLight.State state) {
+    light.getStyleClass().remove("failed");
+    if (state instanceof SaveLight.State.Saved saved) {
+      light.setText(desk.text("saved.at", desk.words().time(saved.at())));
+      more.setText(light.getText());
+    } else if (state instanceof SaveLight.State.Failed failed) {
+      light.setText(desk.text("saved.failed"));
+      more.setText(desk.text("saved.failed.more", failed.sentence()));
+      light.getStyleClass().add("failed");
+    } else {
+      light.setText(desk.text("saved.waiting"));
+      more.setText(light.getText());
+    }
+    light.setAccessibleText(more.getText());
+  }
+}

@@ -1,0 +1,63 @@
+package rutbook.ui.log;
+
+import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.List;
+import rutbook.notebook.Bike;
+import rutbook.notebook.Bounds;
+import rutbook.notebook.Entry;
+import rutbook.notebook.Notebook;
+import rutbook.notebook.NotebookException;
+import rutbook.notebook.Placed;
+import rutbook.notebook.Reading;
+import rutbook.notebook.Setting;
+import rutbook.notebook.Setup;
+import rutbook.notebook.Sheet;
+import rutbook.notebook.Timeline;
+import rutbook.notebook.WhyUnknown;
+
+/** How a new session starts: with the bike as it was left, read against the sheet of the day. */
+public final class SessionStart {
+  private SessionStart() {}
+
+  /**
+   * A reading for every setting of the sheet. What may not be chosen on that sheet any more is kept
+   * as found; what nobody knows is unknown.
+   */
+  public static Setup asLeft(Notebook notebook, Bike bike, LocalDate day) {
+    Sheet sheet = bike.sheetOn(day);
+    Setup left = Timeline.of(notebook, bike.id()).now();
+    List<Placed> placed = new ArrayList<>();
+    for (Setting setting : sheet.settings()) {
+      Reading reading =
+          left.reading(setting.id())
+              .orElseGet(() -> Reading.unknown(setting.carrier(), WhyUnknown.NOT_NOTED));
+      placed.add(placed(sheet, setting, reading));
+    }
+    return new Setup(placed);
+  }
+
+  private static Placed placed(Sheet sheet, Setting setting, Reading reading) {
+    try {
+      Bounds.requireChoosable(sheet, setting, reading);
+      return Placed.set(setting.id(), reading);
+    } catch (NotebookException beyond) {
+      return Placed.found(setting.id(), reading);
+    }
+  }
+
+  /** The place after everything else of that bike on that day. */
+  public static int orderOn(Notebook notebook, Bike bike, LocalDate day) {
+    return notebook.entries().stream()
+        .filter(entry -> entry.bike().equals(bike.id()) && entry.day().equals(day))
+        .mapToInt(entry -> entry.head().order())
+        .map(order -> order + 1)
+        .max()
+        .orElse(0);
+  }
+
+  /** The session ridden last on the bike, if any: its track and rider are offered first. */
+  static java.util.Optional<Entry.Session> last(Notebook notebook, Bike bike) {
+    return Timeline.of(notebook, bike.id()).latest(Entry.Session.class);
+  }
+}
