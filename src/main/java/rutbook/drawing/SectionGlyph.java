@@ -20,8 +20,7 @@ public final class SectionGlyph {
       double y = 1.5 + ground.applyAsDouble(at) * (height - 3);
       points.add(new Shape.Point(1 + at * (width - 2), y));
     }
-    return new Drawing(
-        width, height, List.of(new Shape.Polyline(points, Ink.INK, 1.6, false)));
+    return new Drawing(width, height, List.of(new Shape.Polyline(points, Ink.INK, 1.6, false)));
   }
 
   private static DoubleUnaryOperator ground(Section section) {
@@ -40,8 +39,7 @@ public final class SectionGlyph {
       case LANDING -> at -> at > 0.65 ? 0.9 : 0.05 + 0.85 * Math.pow(at / 0.65, 1.4);
       case G_OUT -> at -> 0.95 - 3.4 * (at - 0.5) * (at - 0.5);
       case DOWNHILL -> at -> 0.1 + 0.8 * at;
-      case ROCKS_AND_ROOTS ->
-          at -> 0.6 - 0.5 * Math.abs(Math.sin(at * 13) * Math.cos(at * 7));
+      case ROCKS_AND_ROOTS -> at -> 0.6 - 0.5 * Math.abs(Math.sin(at * 13) * Math.cos(at * 7));
       case SAND -> at -> 0.7 + 0.12 * wave(at, 9);
     };
   }

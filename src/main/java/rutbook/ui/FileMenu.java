@@ -21,8 +21,7 @@ final class FileMenu {
   private final Overlay overlay;
   private final Runnable opened;
 
-  FileMenu(
-      Desk desk, NotebookFiles files, Window window, Overlay overlay, Runnable opened) {
+  FileMenu(Desk desk, NotebookFiles files, Window window, Overlay overlay, Runnable opened) {
     this.desk = desk;
     this.files = files;
     this.window = window;
@@ -90,7 +89,9 @@ final class FileMenu {
   }
 
   void open() {
-    chosen(chooser -> chooser.showOpenDialog(window.stage()), path -> files.open(path, this::answered));
+    chosen(
+        chooser -> chooser.showOpenDialog(window.stage()),
+        path -> files.open(path, this::answered));
   }
 
   void startNew() {
@@ -126,9 +127,7 @@ final class FileMenu {
           desk.text("trouble.title"),
           refused.sentence(),
           refused.ways().stream()
-              .map(
-                  way ->
-                      new Overlay.Choice(way.label(), () -> way.take().accept(this::answered)))
+              .map(way -> new Overlay.Choice(way.label(), () -> way.take().accept(this::answered)))
               .toList());
     }
   }

@@ -44,8 +44,7 @@ final class Overlay extends StackPane {
     show(content, List.of());
   }
 
-  void ask(
-      String title, String text, String yes, Runnable doIt, String other, Runnable doOther) {
+  void ask(String title, String text, String yes, Runnable doIt, String other, Runnable doOther) {
     List<Choice> choices = List.of(new Choice(other, doOther), new Choice(yes, doIt));
     show(told(title, text), choices, desk.text("close.stay"));
   }

@@ -2,8 +2,8 @@ package rutbook.ui;
 
 import java.util.List;
 import java.util.Optional;
-import org.kordamp.ikonli.materialdesign2.MaterialDesignB;
 import org.kordamp.ikonli.Ikon;
+import org.kordamp.ikonli.materialdesign2.MaterialDesignB;
 import rutbook.notebook.EntryId;
 import rutbook.notebook.SettingId;
 import rutbook.notebook.Timeline;

@@ -104,12 +104,7 @@ final class Shell extends StackPane {
         KeyCombination.SHORTCUT_DOWN,
         KeyCombination.SHIFT_DOWN);
     on(scene, KeyCode.O, files::open, KeyCombination.SHORTCUT_DOWN);
-    on(
-        scene,
-        KeyCode.S,
-        files::copy,
-        KeyCombination.SHORTCUT_DOWN,
-        KeyCombination.SHIFT_DOWN);
+    on(scene, KeyCode.S, files::copy, KeyCombination.SHORTCUT_DOWN, KeyCombination.SHIFT_DOWN);
     on(scene, KeyCode.N, () -> onPage(Page::newThing), KeyCombination.SHORTCUT_DOWN);
     on(scene, KeyCode.F, () -> onPage(Page::search), KeyCombination.SHORTCUT_DOWN);
     on(scene, KeyCode.F1, () -> go(new Place.Shortcuts()));

@@ -128,8 +128,6 @@ public final class Window {
     Application.setUserAgentStylesheet(theme().base());
     String common = Window.class.getResource("rutbook.css").toExternalForm();
     scene.getStylesheets().setAll(common, theme().sheet());
-    scene
-        .getRoot()
-        .setStyle("-fx-font-size: " + Math.round(textSize().pixels(theme())) + "px;");
+    scene.getRoot().setStyle("-fx-font-size: " + Math.round(textSize().pixels(theme())) + "px;");
   }
 }

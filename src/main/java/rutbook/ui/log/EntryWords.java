@@ -1,11 +1,11 @@
 package rutbook.ui.log;
 
+import java.util.HashMap;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalLong;
-import java.util.HashMap;
-import java.util.Locale;
 import java.util.stream.Collectors;
 import rutbook.notebook.Bike;
 import rutbook.notebook.Entry;
@@ -68,9 +68,7 @@ final class EntryWords {
                   setting(shelf, entry, change.setting())
                       .map(
                           setting ->
-                              setting.name()
-                                  + " → "
-                                  + settingWords.reading(setting, change.to()))
+                              setting.name() + " → " + settingWords.reading(setting, change.to()))
                       .orElse(change.setting().text()))
           .collect(Collectors.joining(", "));
     }
@@ -84,9 +82,7 @@ final class EntryWords {
     }
     if (entry instanceof Entry.RebuildJob rebuild) {
       return words.text(
-          "log.rebuild",
-          words.name(rebuild.job().scope()),
-          words.name(rebuild.outcome()));
+          "log.rebuild", words.name(rebuild.job().scope()), words.name(rebuild.outcome()));
     }
     return other(shelf, entry);
   }

@@ -178,8 +178,7 @@ final class FeelEntry extends VBox {
     List<Node> keys = new ArrayList<>();
     for (int i = 0; i <= WORST; i++) {
       int severity = i;
-      ToggleButton key =
-          Keys.choice("severity-" + i, Integer.toString(i), () -> note(severity));
+      ToggleButton key = Keys.choice("severity-" + i, Integer.toString(i), () -> note(severity));
       key.getStyleClass().add("digit");
       key.setAccessibleText(desk.text("feel.severity", i));
       key.setSelected(now.isPresent() && now.get().severity() == i);
@@ -214,12 +213,14 @@ final class FeelEntry extends VBox {
     for (Bite each : Bite.values()) {
       boolean on = feel.bite().equals(Optional.of(each));
       Optional<Bite> next = on ? Optional.empty() : Optional.of(each);
-      row.getChildren().add(detail("bite-" + each, desk.words().name(each), on, with(feel, next, feel.when())));
+      row.getChildren()
+          .add(detail("bite-" + each, desk.words().name(each), on, with(feel, next, feel.when())));
     }
     for (When each : When.values()) {
       boolean on = feel.when().equals(Optional.of(each));
       Optional<When> next = on ? Optional.empty() : Optional.of(each);
-      row.getChildren().add(detail("when-" + each, desk.words().name(each), on, with(feel, feel.bite(), next)));
+      row.getChildren()
+          .add(detail("when-" + each, desk.words().name(each), on, with(feel, feel.bite(), next)));
     }
     return row;
   }
@@ -293,8 +294,7 @@ final class FeelEntry extends VBox {
         Keys.smallKey(
             "take-back-" + feel.end() + "-" + feel.section() + "-" + feel.symptom(),
             desk.text("feel.take.back"),
-            () ->
-                desk.make(new MotoEdit.ForgetFeel(session, model.moto().id(), feel.key())));
+            () -> desk.make(new MotoEdit.ForgetFeel(session, model.moto().id(), feel.key())));
     HBox row =
         new HBox(
             10,
@@ -311,8 +311,7 @@ final class FeelEntry extends VBox {
     row.setHgap(4);
     for (int i = 1; i <= 10; i++) {
       int trust = i;
-      ToggleButton key =
-          Keys.choice("trust-" + i, Integer.toString(i), () -> trust(trust));
+      ToggleButton key = Keys.choice("trust-" + i, Integer.toString(i), () -> trust(trust));
       key.getStyleClass().add("number");
       key.setStyle("-fx-padding: 0;");
       key.setMaxWidth(Double.MAX_VALUE);

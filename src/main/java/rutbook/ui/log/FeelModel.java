@@ -48,8 +48,7 @@ public record FeelModel(Moto moto, List<Standing> standing) {
 
   /** The latest motos that say anything of feel, oldest first. */
   private static List<Moto> lastThat(List<Moto> before) {
-    List<Moto> said =
-        before.stream().filter(moto -> !moto.report().feel().isEmpty()).toList();
+    List<Moto> said = before.stream().filter(moto -> !moto.report().feel().isEmpty()).toList();
     return said.subList(Math.max(0, said.size() - MOTOS_BACK), said.size());
   }
 

@@ -40,7 +40,8 @@ public record LogModel(List<LogRow> rows, int shown, int total, List<Double> tru
             .filter(entry -> filter.words().isEmpty() || filter.finds(text.apply(entry)))
             .sorted(NEWEST_FIRST)
             .toList();
-    return new LogModel(grouped(entries), entries.size(), notebook.entries().size(), trust(entries));
+    return new LogModel(
+        grouped(entries), entries.size(), notebook.entries().size(), trust(entries));
   }
 
   private static List<LogRow> grouped(List<Entry> entries) {

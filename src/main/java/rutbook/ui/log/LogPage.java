@@ -7,7 +7,6 @@ import javafx.collections.ObservableList;
 import javafx.geometry.Pos;
 import javafx.scene.Node;
 import javafx.scene.control.Button;
-import javafx.scene.control.ComboBox;
 import javafx.scene.control.Label;
 import javafx.scene.control.ListView;
 import javafx.scene.control.TextField;
@@ -188,8 +187,7 @@ public final class LogPage extends Page {
   private Node empty() {
     boolean bike = desk().bike().isPresent();
     return message(
-        desk().text("log.empty.title"),
-        desk().text(bike ? "log.empty.text" : "log.empty.nobike"));
+        desk().text("log.empty.title"), desk().text(bike ? "log.empty.text" : "log.empty.nobike"));
   }
 
   private Node nothingFits() {

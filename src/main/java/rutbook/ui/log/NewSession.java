@@ -178,8 +178,7 @@ final class NewSession extends VBox {
       return known.get().id();
     }
     TrackId id = new TrackId(desk.ids().next());
-    edits.add(
-        new ShelfEdit.PutTrack(new Track(id, name, Optional.empty(), Optional.empty(), "")));
+    edits.add(new ShelfEdit.PutTrack(new Track(id, name, Optional.empty(), Optional.empty(), "")));
     return id;
   }
 
@@ -188,9 +187,7 @@ final class NewSession extends VBox {
     Optional<RiderId> known =
         SessionStart.last(desk.notebook(), bike)
             .map(Entry.Session::rider)
-            .or(
-                () ->
-                    desk.notebook().shelf().riders().stream().findFirst().map(Rider::id));
+            .or(() -> desk.notebook().shelf().riders().stream().findFirst().map(Rider::id));
     if (known.isPresent()) {
       return known.get();
     }

@@ -13,9 +13,11 @@ import rutbook.notebook.Lap;
 public record PastedLaps(List<Lap> laps, List<String> bad) {
   private static final Pattern TIME =
       Pattern.compile("(?:(?:(\\d{1,2}):)?(\\d{1,3}):)?(\\d{1,4})(?:\\.(\\d{1,3})\\d*)?\\s*s?");
+
   /** "Lap 3", "3." or "#3" before the time. */
   private static final Pattern NUMBERED =
-      Pattern.compile("(?:(?i:lap|runde|l)\\s*\\d*\\s*[:.)\\t -]\\s*|#?\\d{1,3}[.)]?[\\s\\t]+)?(.*)");
+      Pattern.compile(
+          "(?:(?i:lap|runde|l)\\s*\\d*\\s*[:.)\\t -]\\s*|#?\\d{1,3}[.)]?[\\s\\t]+)?(.*)");
 
   public PastedLaps {
     laps = List.copyOf(laps);
@@ -46,7 +48,8 @@ public record PastedLaps(List<Lap> laps, List<String> bad) {
    */
   private static String[] pieces(String text) {
     boolean decimalComma =
-        !text.contains(".") && Pattern.compile("\\d,\\d{1,3}(?!\\d)").matcher(text).find()
+        !text.contains(".")
+            && Pattern.compile("\\d,\\d{1,3}(?!\\d)").matcher(text).find()
             && !Pattern.compile("\\d,\\d+:").matcher(text).find();
     return decimalComma
         ? text.replaceAll("(\\d),(\\d{1,3})(?!\\d)", "$1.$2").split("[\\n\\r;]+|,\\s+")

@@ -41,7 +41,9 @@ public record SessionModel(
 
   /** One moto with its setup and what was moved before it. */
   public record Ride(int number, Moto moto, Setup before, Setup setup, List<Moved> moved) {
-    /** The middle lap of those that count; the mean of the middle two where there is an even number. */
+    /**
+     * The middle lap of those that count; the mean of the middle two where there is an even number.
+     */
     public OptionalLong medianLap() {
       return median(moto.report().laps());
     }
@@ -104,8 +106,7 @@ public record SessionModel(
     List<Moved> moved = new ArrayList<>();
     for (Change change : changes) {
       Optional<Setting> setting = sheet.setting(change.setting());
-      setting.ifPresent(
-          each -> moved.add(new Moved(each, reading(before, each), change.to())));
+      setting.ifPresent(each -> moved.add(new Moved(each, reading(before, each), change.to())));
     }
     return moved;
   }
@@ -131,14 +132,14 @@ public record SessionModel(
   }
 
   static OptionalLong median(List<Lap> laps) {
-    long[] times =
-        laps.stream().filter(Lap::counts).mapToLong(Lap::millis).sorted().toArray();
+    long[] times = laps.stream().filter(Lap::counts).mapToLong(Lap::millis).sorted().toArray();
     if (times.length == 0) {
       return OptionalLong.empty();
     }
     int middle = times.length / 2;
     boolean odd = times.length % 2 == 1;
-    long[] pair = odd ? new long[] {times[middle]} : Arrays.copyOfRange(times, middle - 1, middle + 1);
+    long[] pair =
+        odd ? new long[] {times[middle]} : Arrays.copyOfRange(times, middle - 1, middle + 1);
     return OptionalLong.of(Math.round(Arrays.stream(pair).average().orElseThrow()));
   }
 }

@@ -27,8 +27,19 @@ import rutbook.notebook.Symptom;
 final class Symptoms {
   private static final List<Symptom> FRONT =
       List.of(
-          HARSH, DIVES, DEFLECTS, TUCKS, PUSHES, BOTTOMS, PACKS, HEADSHAKE, POGOS, BOUNCY,
-          NOSE_HEAVY, BEATS_ARMS, WANDERS);
+          HARSH,
+          DIVES,
+          DEFLECTS,
+          TUCKS,
+          PUSHES,
+          BOTTOMS,
+          PACKS,
+          HEADSHAKE,
+          POGOS,
+          BOUNCY,
+          NOSE_HEAVY,
+          BEATS_ARMS,
+          WANDERS);
   private static final List<Symptom> REAR =
       List.of(
           KICKS, HARSH, SWAPS, PACKS, BOTTOMS, SQUATS, NO_DRIVE, DEFLECTS, POGOS, BOUNCY, WALLOWS);
