@@ -2,6 +2,7 @@ package rutbook.app;
 
 import java.io.FileDescriptor;
 import java.io.FileOutputStream;
+import java.io.OutputStream;
 import java.io.PrintStream;
 import java.nio.charset.Charset;
 import java.nio.file.Path;
@@ -38,7 +39,7 @@ public final class Main {
   }
 
   private int run(String[] arguments) {
-    RutbookCommand command = new RutbookCommand(out, this::read, this::tour, this::tour);
+    RutbookCommand command = new RutbookCommand(out, this::read, this::tour, this::window);
     return command.execute(errors, this::log, arguments);
   }
 
@@ -69,6 +70,31 @@ public final class Main {
     }
   }
 
+  /** The window; the tour where none can be opened, for whatever reason. */
+  private void window() {
+    PrintStream before = System.err;
+    System.setProperty("javafx.cachedir", folders().cache().resolve("javafx").toString());
+    System.setErr(new PrintStream(OutputStream.nullOutputStream(), true, charset()));
+    try {
+      Codec codec =
+          new Codec(
+              NotebookJson::read,
+              NotebookJson::write,
+              thrown ->
+                  thrown instanceof JsonException fault
+                      ? new JsonWords(phrases).sentence(fault)
+                      : phrases.say("App", "no-notebook"));
+      Path home = Path.of(System.getProperty("user.home", "."), "Rutbook");
+      Notebook sample = read(sample().toString());
+      new WindowStart(disk, Clock.systemDefaultZone(), codec, phrases, folders()).run(sample, home);
+    } catch (Exception | Error noWindow) {
+      log(noWindow);
+      tour();
+    } finally {
+      System.setErr(before);
+    }
+  }
+
   private void tour() {
     Tour.print(read(sample().toString()), out);
   }
@@ -79,15 +105,17 @@ public final class Main {
     return home.resolve("sample-notebooks").resolve("season.rutbook");
   }
 
+  private static UserFolders folders() {
+    return UserFolders.of(
+        new UserFolders.Surroundings(
+            System.getProperty("os.name"),
+            System.getenv(),
+            System.getProperty("user.home", ""),
+            Path.of(System.getProperty("java.io.tmpdir"))));
+  }
+
   private void log(Throwable thrown) {
-    UserFolders folders =
-        UserFolders.of(
-            new UserFolders.Surroundings(
-                System.getProperty("os.name"),
-                System.getenv(),
-                System.getProperty("user.home", ""),
-                Path.of(System.getProperty("java.io.tmpdir"))));
-    Path file = folders.log().resolve("rutbook.log");
+    Path file = folders().log().resolve("rutbook.log");
     new FaultLog(disk, file, Clock.systemDefaultZone()).add("command line", thrown);
   }
 }

@@ -52,4 +52,7 @@ public interface NotebookFiles {
    * sentence that says what is not.
    */
   void beforeClosing(Consumer<Optional<String>> answer);
+
+  /** What can be done about a save that failed; done at once where nothing did. */
+  void settle(Consumer<Answer> answer);
 }

@@ -1,0 +1,290 @@
+package rutbook.app;
+
+import java.nio.file.Path;
+import java.time.Clock;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.concurrent.Executor;
+import java.util.function.Consumer;
+import java.util.function.Supplier;
+import rutbook.edit.Ids;
+import rutbook.file.Autosaver;
+import rutbook.file.Backup;
+import rutbook.file.Disk;
+import rutbook.file.DurableFile;
+import rutbook.file.FileFault;
+import rutbook.file.NotebookFile;
+import rutbook.file.Outcome;
+import rutbook.file.Recovery;
+import rutbook.file.SaveState;
+import rutbook.notebook.Notebook;
+import rutbook.notebook.NotebookId;
+import rutbook.ui.NotebookFiles;
+import rutbook.words.FileWords;
+import rutbook.words.Phrases;
+
+/** The window's files on the real disk: work on a worker, answers on the window's thread. */
+final class DiskFiles implements NotebookFiles {
+  private static final String AREA = "App";
+
+  /** What it works with. */
+  record Means(
+      Disk disk, Clock clock, Codec codec, Autosaver.Means saving, Executor window, Ids ids) {}
+
+  private final Means means;
+  private final DurableFile durable;
+  private final Phrases phrases;
+  private final FileWords words;
+  private final Remembered remembered;
+  private final Consumer<SaveState> told;
+  private Optional<OpenNotebook> open = Optional.empty();
+
+  DiskFiles(Means means, Phrases phrases, Remembered remembered, Consumer<SaveState> told) {
+    this.means = means;
+    this.durable = new DurableFile(means.disk());
+    this.phrases = phrases;
+    this.words = new FileWords(phrases, means.clock().getZone());
+    this.remembered = remembered;
+    this.told = told;
+  }
+
+  Optional<OpenNotebook> present() {
+    return open;
+  }
+
+  /** Passes on what the editor shows. */
+  void changed(rutbook.edit.History history) {
+    open.ifPresent(it -> it.changed(history));
+  }
+
+  @Override
+  public Optional<Path> current() {
+    return open.map(it -> it.file().path());
+  }
+
+  @Override
+  public Optional<Path> folder() {
+    return current().map(Path::getParent).filter(means.disk()::isFolder);
+  }
+
+  @Override
+  public List<Path> recent() {
+    return remembered.recent();
+  }
+
+  @Override
+  public void open(Path path, Consumer<Answer> answer) {
+    afterFlush(
+        answer, () -> opened(path, NotebookFile.open(means.disk(), durable, path, means.clock())));
+  }
+
+  @Override
+  public void startNew(Path path, Consumer<Answer> answer) {
+    Notebook fresh = Notebook.empty(new NotebookId(means.ids().next()));
+    afterFlush(answer, () -> created(path, fresh));
+  }
+
+  /** Opens a new file with this notebook in it; also how a first run gets its sample. */
+  Result created(Path path, Notebook notebook) {
+    byte[] bytes = means.codec().write().apply(notebook);
+    return opened(
+        path,
+        NotebookFile.create(
+            means.disk(), durable, path, bytes, NotebookFile.IfThere.REFUSE, means.clock()));
+  }
+
+  /** Opens without a window, before there is one. */
+  Result openNow(Path path) {
+    return opened(path, NotebookFile.open(means.disk(), durable, path, means.clock()));
+  }
+
+  @Override
+  public void copyTo(Path path, Consumer<Answer> answer) {
+    Notebook copy =
+        open.map(OpenNotebook::notebook)
+            .map(it -> it.copiedAs(new NotebookId(means.ids().next())))
+            .orElseThrow();
+    inBackground(
+        answer,
+        () -> {
+          Outcome<Path> written =
+              means.disk().exists(path)
+                  ? Outcome.refused(new FileFault.AlreadyThere(path))
+                  : durable.write(path, means.codec().write().apply(copy));
+          return written.<Answer>fold(done -> new Answer.Done(), this::refused);
+        });
+  }
+
+  @Override
+  public void beforeClosing(Consumer<Optional<String>> answer) {
+    means
+        .saving()
+        .worker()
+        .execute(
+            () -> {
+              Optional<String> fault = open.flatMap(OpenNotebook::flush).map(words::sentence);
+              means.window().execute(() -> answer.accept(fault));
+            });
+  }
+
+  @Override
+  public void settle(Consumer<Answer> answer) {
+    Optional<OpenNotebook> present = open;
+    if (present.isEmpty() || !(present.get().state() instanceof SaveState.Failed failed)) {
+      answer.accept(new Answer.Done());
+      return;
+    }
+    answer.accept(new Answer.Refused(words.sentence(failed.fault()), waysOut(failed.fault())));
+  }
+
+  private List<Way> waysOut(FileFault fault) {
+    OpenNotebook it = open.orElseThrow();
+    List<Way> ways = new ArrayList<>();
+    if (fault instanceof FileFault.ChangedBehindOurBack) {
+      ways.add(new Way(say("keep-mine"), this::keepAsCopy));
+      ways.add(new Way(say("open-theirs"), answer -> reopen(it, answer)));
+    } else if (fault instanceof FileFault.Missing) {
+      ways.add(
+          new Way(
+              say("put-back"),
+              answer -> {
+                it.putBack();
+                answer.accept(new Answer.Done());
+              }));
+    } else {
+      ways.add(
+          new Way(
+              say("try-again"),
+              answer -> {
+                it.retry();
+                answer.accept(new Answer.Done());
+              }));
+    }
+    return ways;
+  }
+
+  private void keepAsCopy(Consumer<Answer> answer) {
+    OpenNotebook it = open.orElseThrow();
+    byte[] bytes = means.codec().write().apply(it.notebook());
+    inBackgroundResult(
+        answer, () -> opened(it.file().path(), it.file().keepAsCopy(bytes, say("copy-label"))));
+  }
+
+  private void reopen(OpenNotebook it, Consumer<Answer> answer) {
+    Path path = it.file().path();
+    it.close();
+    open = Optional.empty();
+    inBackgroundResult(
+        answer, () -> opened(path, NotebookFile.open(means.disk(), durable, path, means.clock())));
+  }
+
+  /** What an attempt to open came to: an answer, and the notebook that takes over if it did. */
+  record Result(Answer answer, Optional<OpenNotebook> next) {}
+
+  private Result opened(Path path, Outcome<NotebookFile.Opened> outcome) {
+    return outcome.fold(
+        this::understood, fault -> new Result(faulty(path, fault), Optional.empty()));
+  }
+
+  private Result understood(NotebookFile.Opened opened) {
+    try {
+      Notebook notebook = means.codec().read().apply(opened.bytes());
+      OpenNotebook next =
+          new OpenNotebook(opened.file(), notebook, means.codec(), means.saving(), told);
+      String notice = opened.unguarded().map(words::sentence).orElse("");
+      return new Result(
+          new Answer.Opened(notebook, opened.file().path(), notice), Optional.of(next));
+    } catch (RuntimeException noNotebook) {
+      Path path = opened.file().path();
+      opened.file().close();
+      return new Result(
+          new Answer.Refused(means.codec().sentence().apply(noNotebook), backupWays(path)),
+          Optional.empty());
+    }
+  }
+
+  private Answer faulty(Path path, FileFault fault) {
+    boolean backupHelps =
+        fault instanceof FileFault.Missing || fault instanceof FileFault.Unreadable;
+    return new Answer.Refused(words.sentence(fault), backupHelps ? backupWays(path) : List.of());
+  }
+
+  private Answer refused(FileFault fault) {
+    return new Answer.Refused(words.sentence(fault), List.of());
+  }
+
+  private List<Way> backupWays(Path path) {
+    Recovery recovery = new Recovery(means.disk(), durable, path, means.clock());
+    Optional<Backup> backup = recovery.newestReadable(means.codec()::isReadable);
+    return backup
+        .map(
+            it ->
+                List.of(
+                    new Way(
+                        phrases.say(AREA, "open-backup", words.time(it.time())),
+                        answer -> restore(recovery, it, answer))))
+        .orElse(List.of());
+  }
+
+  private void restore(Recovery recovery, Backup backup, Consumer<Answer> answer) {
+    inBackgroundResult(
+        answer,
+        () ->
+            recovery
+                .restore(backup)
+                .fold(
+                    restored -> understood(restored.opened()),
+                    fault -> new Result(refused(fault), Optional.empty())));
+  }
+
+  /** The notebook that is open now must be safe before another takes its place. */
+  private void afterFlush(Consumer<Answer> answer, Supplier<Result> attempt) {
+    inBackgroundResult(
+        answer,
+        () -> {
+          Optional<FileFault> unsaved = open.flatMap(OpenNotebook::flush);
+          return unsaved
+              .map(fault -> new Result(refused(fault), Optional.empty()))
+              .orElseGet(attempt);
+        });
+  }
+
+  private void inBackgroundResult(Consumer<Answer> answer, Supplier<Result> attempt) {
+    means
+        .saving()
+        .worker()
+        .execute(
+            () -> {
+              Result result = attempt.get();
+              means
+                  .window()
+                  .execute(
+                      () -> {
+                        result.next().ifPresent(this::takeOver);
+                        answer.accept(result.answer());
+                      });
+            });
+  }
+
+  private void inBackground(Consumer<Answer> answer, Supplier<Answer> attempt) {
+    inBackgroundResult(answer, () -> new Result(attempt.get(), Optional.empty()));
+  }
+
+  /** From now on this one is open; the one before, already saved, lets go of its file. */
+  void takeOver(OpenNotebook next) {
+    open.ifPresent(OpenNotebook::close);
+    open = Optional.of(next);
+    remembered.opened(next.file().path());
+    told.accept(next.state());
+  }
+
+  /** At the end of the program. */
+  void close() {
+    open.ifPresent(OpenNotebook::close);
+  }
+
+  private String say(String key) {
+    return phrases.say(AREA, key);
+  }
+}
