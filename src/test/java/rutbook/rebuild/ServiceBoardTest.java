@@ -1,0 +1,122 @@
+package rutbook.rebuild;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatThrownBy;
+import static org.assertj.core.api.Assertions.within;
+
+import java.time.LocalDate;
+import java.util.List;
+import java.util.Optional;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+import rutbook.notebook.Bench;
+import rutbook.notebook.Entry;
+import rutbook.notebook.EntryId;
+import rutbook.notebook.Head;
+import rutbook.notebook.Notebook;
+import rutbook.notebook.ServiceId;
+import rutbook.notebook.Timeline;
+
+class ServiceBoardTest {
+  private static final LocalDate DAY = Bench.SPRING.plusDays(1);
+
+  private static Notebook read(Notebook notebook, int afterDays, String hours) {
+    Head head =
+        Head.of(new EntryId("read-" + afterDays), Bench.BIKE, DAY.plusDays(afterDays), 0)
+            .withMeter(Optional.of(Bench.hours(hours)));
+    return notebook.with(new Entry.Adjusted(head, List.of()));
+  }
+
+  private static ServiceBoard board(Notebook notebook, int afterDays) {
+    return ServiceBoard.of(Timeline.of(notebook, Bench.BIKE), DAY.plusDays(afterDays));
+  }
+
+  @ParameterizedTest
+  @CsvSource({
+    "0, NOT_YET",
+    "26.9, NOT_YET",
+    "27, NEARLY",
+    "29.9, NEARLY",
+    "30, DUE",
+    "33, DUE",
+    "33.1, OVERDUE",
+    "90, OVERDUE"
+  })
+  void theLastTenthIsNearlyDueAndATenthPastItOverdue(double hours, Due due) {
+    assertThat(Due.of(hours, 30)).isEqualTo(due);
+  }
+
+  @Test
+  void sumsOfTenthsDoNotDecideByAHair() {
+    double sum = 0;
+    for (int i = 0; i < 300; i++) {
+      sum += 0.1;
+    }
+    assertThat(sum).isNotEqualTo(30.0);
+    assertThat(Due.of(sum, 30)).isEqualTo(Due.DUE);
+  }
+
+  @Test
+  void hoursBelowZeroAreRefused() {
+    assertThatThrownBy(() -> Due.of(-1, 30)).hasMessageContaining("-1");
+    assertThatThrownBy(() -> Due.of(1, 0)).hasMessageContaining("0");
+  }
+
+  @Test
+  void aBikeWithoutReadingsHasNoPaceAndNoForecast() {
+    ServiceBoard board = board(Bench.notebook(), 3);
+    assertThat(board.hoursPerWeek()).isEmpty();
+    assertThat(board.lines())
+        .allSatisfy(
+            line -> {
+              assertThat(line.hoursSince()).isZero();
+              assertThat(line.everDone()).isFalse();
+              assertThat(line.forecast()).isEmpty();
+            });
+  }
+
+  @Test
+  void theDayIsForecastFromTheRidersOwnHoursPerWeek() {
+    Notebook notebook = read(read(read(Bench.notebook(), 0, "10"), 7, "12.5"), 28, "18");
+    notebook =
+        notebook.with(
+            new Entry.Serviced(
+                Head.of(new EntryId("oil"), Bench.BIKE, DAY.plusDays(7), 1),
+                List.of(new ServiceId("fork-oil")),
+                ""));
+    ServiceBoard board = board(notebook, 30);
+    assertThat(board.hoursPerWeek().orElseThrow()).isCloseTo(2.0, within(1e-12));
+    ServiceLine fork = board.lines().get(0);
+    assertThat(fork.hoursSince()).isCloseTo(5.5, within(1e-12));
+    assertThat(fork.left()).isCloseTo(24.5, within(1e-12));
+    assertThat(fork.everDone()).isTrue();
+    assertThat(fork.due()).isEqualTo(Due.NOT_YET);
+    // 24.5 h at 2 h a week are 85.75 days.
+    assertThat(fork.forecast()).contains(DAY.plusDays(30 + 86));
+    ServiceLine shock = board.lines().get(1);
+    assertThat(shock.everDone()).isFalse();
+    assertThat(shock.hoursSince()).isCloseTo(18, within(1e-12));
+  }
+
+  @Test
+  void anOldSeasonDoesNotSlowThePace() {
+    Notebook notebook = read(read(read(Bench.notebook(), 0, "1"), 200, "11"), 200 + 14, "17");
+    assertThat(board(notebook, 215).hoursPerWeek().orElseThrow()).isCloseTo(3, within(1e-12));
+  }
+
+  @Test
+  void aMeterThatWasChangedGoesOnCounting() {
+    Notebook notebook = read(Bench.notebook(), 0, "28");
+    notebook =
+        notebook.with(
+            new Entry.MeterChange(
+                Head.of(new EntryId("meter"), Bench.BIKE, DAY.plusDays(3), 0),
+                Bench.hours("29"),
+                Bench.hours("0")));
+    ServiceLine fork = board(read(notebook, 10, "2"), 10).lines().get(0);
+    assertThat(fork.hoursSince()).isCloseTo(31, within(1e-12));
+    assertThat(fork.due()).isEqualTo(Due.DUE);
+    assertThat(fork.forecast()).isEmpty();
+  }
+}
