@@ -79,11 +79,4 @@ public record PastedLaps(List<Lap> laps, List<String> bad) {
   private static long number(String digits) {
     return digits == null ? 0 : Long.parseLong(digits);
   }
-
-  /** As typed again, for mending: one lap per line. */
-  static String text(List<Lap> laps, java.util.function.LongFunction<String> written) {
-    StringBuilder text = new StringBuilder();
-    laps.forEach(lap -> text.append(written.apply(lap.millis())).append('\n'));
-    return text.toString().strip();
-  }
 }

@@ -1,296 +1,316 @@
 package rutbook.ui.log;
 
 import java.util.ArrayList;
+import java.util.EnumMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
-import java.util.OptionalInt;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import javafx.geometry.Pos;
 import javafx.scene.Node;
+import javafx.scene.control.Button;
+import javafx.scene.control.Label;
 import javafx.scene.control.ScrollPane;
 import javafx.scene.control.ToggleButton;
-import javafx.scene.layout.FlowPane;
 import javafx.scene.layout.HBox;
 import javafx.scene.layout.Priority;
-import javafx.scene.layout.Region;
 import javafx.scene.layout.VBox;
 import rutbook.edit.MotoEdit;
 import rutbook.edit.SessionEdit;
 import rutbook.notebook.Change;
+import rutbook.notebook.Conditions;
 import rutbook.notebook.Entry;
 import rutbook.notebook.EntryId;
-import rutbook.notebook.Feel;
 import rutbook.notebook.Moto;
 import rutbook.notebook.MotoId;
 import rutbook.notebook.MotoKind;
 import rutbook.notebook.Notebook;
+import rutbook.notebook.Placed;
+import rutbook.notebook.Reading;
 import rutbook.notebook.Report;
 import rutbook.notebook.Setting;
 import rutbook.notebook.SettingId;
 import rutbook.notebook.Setup;
-import rutbook.notebook.Sheet;
+import rutbook.notebook.Timeline;
 import rutbook.ui.Desk;
 import rutbook.ui.Page;
 import rutbook.ui.Place;
 import rutbook.ui.controls.Keys;
-import rutbook.ui.controls.Severity;
 
-/** One day at one track: its motos as a chain, with what was changed on the link between two. */
+/** One session: its chain of motos, and below it one side of the chosen moto at a time. */
 public final class SessionPage extends Page {
-  private static final double CARD = 280;
+  /** The sides of a moto, or of the day, that can be looked at and entered. */
+  private enum Tab {
+    FEEL,
+    CHANGES,
+    LAPS,
+    NOTES,
+    GRID,
+    START,
+    CHECK;
+
+    String key() {
+      return "tab." + name().toLowerCase(java.util.Locale.ROOT);
+    }
+  }
 
   private final EntryId id;
-  private Optional<SettingId> setting = Optional.empty();
+  private final Label title = Keys.label("", "page-title");
+  private final Label conditions = Keys.label("", "soft");
+  private final HBox tabs = new HBox(6);
+  private final Map<Tab, ToggleButton> tabKeys = new EnumMap<>(Tab.class);
+  private final Chain chain;
+  private final VBox below = new VBox(10);
+  private final ScrollPane scroll = new ScrollPane();
+  private final FeelEntry feel;
+  private final SettingsTab changes;
+  private final SettingsTab start;
+  private final LapsTab laps;
+  private final NotesTab notes;
+  private final FeelGrid grid;
+  private final CheckTab check;
+  private SessionModel model;
+  private Optional<MotoId> chosen = Optional.empty();
+  private Optional<SettingId> wanted = Optional.empty();
+  private Tab tab = Tab.FEEL;
 
   public SessionPage(Desk desk, EntryId id) {
     super(desk);
     this.id = id;
     setId("session-page");
     setSpacing(12);
+    chain = new Chain(desk, this::chooseMoto, this::chooseLink);
+    feel = new FeelEntry(desk, id);
+    changes = new SettingsTab(desk, desk.text("changes.hint"), this::changeSetting);
+    start = new SettingsTab(desk, desk.text("start.hint"), this::startWith);
+    laps = new LapsTab(desk, this::takeLaps);
+    notes = new NotesTab(desk);
+    grid = new FeelGrid(desk);
+    check = new CheckTab(desk);
+    getChildren().addAll(header(), chain, tabs(), below());
   }
 
-  /** Shows what was done to one setting: its changes stand out on the links. */
-  public SessionPage atSetting(SettingId chosen) {
-    setting = Optional.of(chosen);
+  /** Opens at what was changed, with the focus on a setting. */
+  public SessionPage atSetting(SettingId setting) {
+    tab = Tab.CHANGES;
+    wanted = Optional.of(setting);
     return this;
   }
 
-  @Override
-  protected void show(Notebook notebook) {
-    Optional<Entry.Session> session =
-        notebook.entry(id).filter(Entry.Session.class::isInstance).map(Entry.Session.class::cast);
-    if (session.isEmpty()) {
-      desk().go(new Place.Log());
-      return;
-    }
-    Entry.Session day = session.get();
-    getChildren().setAll(header(notebook, day), chain(notebook, day));
-    if (!day.motos().isEmpty()) {
-      getChildren().add(entry(day, day.motos().get(day.motos().size() - 1)));
-    }
-  }
-
-  private Node header(Notebook notebook, Entry.Session day) {
-    EntryWords words = new EntryWords(desk().words(), desk().settingWords());
-    VBox title =
-        new VBox(
-            2,
-            Keys.label(words.title(notebook.shelf(), day), "page-title"),
-            Keys.label(words.line(notebook.shelf(), day), "soft"));
-    Region gap = new Region();
-    HBox.setHgrow(gap, Priority.ALWAYS);
-    HBox header =
+  private Node header() {
+    Button back =
+        Keys.smallKey(
+            "session-back", "← " + desk().text("session.back"), () -> desk().go(new Place.Log()));
+    title.setId("session-title");
+    title.setMinWidth(0);
+    conditions.setMinWidth(0);
+    VBox text = new VBox(2, title, conditions);
+    text.setMinWidth(0);
+    HBox.setHgrow(text, Priority.ALWAYS);
+    HBox row =
         new HBox(
-            8,
-            title,
-            gap,
-            Keys.key("session-back", desk().text("session.back"), () -> desk().go(new Place.Log())),
-            Keys.mainKey("session.add", desk().text("session.add-moto"), this::addMoto));
-    header.setAlignment(Pos.CENTER_LEFT);
-    return header;
+            10,
+            back,
+            text,
+            Keys.key("session-check", desk().text("session.check"), () -> open(Tab.CHECK)),
+            Keys.mainKey("session-add", desk().text("session.add"), this::newThing));
+    row.setAlignment(Pos.CENTER_LEFT);
+    return row;
   }
 
-  private void addMoto() {
-    Moto next =
-        new Moto(
-            new MotoId(desk().ids().next()),
-            MotoKind.MOTO,
-            List.of(),
-            Report.EMPTY,
-            Optional.empty(),
-            "");
-    desk().make(new SessionEdit.AddMoto(id, next));
-  }
-
-  @Override
-  protected void newThing() {
-    addMoto();
-  }
-
-  private Node chain(Notebook notebook, Entry.Session day) {
-    Sheet sheet = notebook.shelf().bike(day.bike()).orElseThrow().sheetOn(day.day());
-    HBox chain = new HBox();
-    chain.setAlignment(Pos.CENTER_LEFT);
-    Setup before = day.start();
-    for (int i = 0; i < day.motos().size(); i++) {
-      Moto moto = day.motos().get(i);
-      if (i > 0 || !moto.changes().isEmpty()) {
-        chain.getChildren().addAll(bar(), link(sheet, before, moto), bar());
+  private Node tabs() {
+    for (Tab each : Tab.values()) {
+      ToggleButton key =
+          Keys.choice(each.key().replace('.', '-'), desk().text(each.key()), () -> open(each));
+      key.getStyleClass().add("small");
+      tabKeys.put(each, key);
+      if (each != Tab.START && each != Tab.CHECK) {
+        tabs.getChildren().add(key);
       }
-      chain.getChildren().add(card(moto, i + 1));
-      before = day.setupOf(i);
     }
-    ScrollPane scroll = new ScrollPane(chain);
-    scroll.setFitToHeight(true);
-    scroll.setMinHeight(190);
-    return scroll;
+    return tabs;
   }
 
-  private static Node bar() {
-    Region bar = new Region();
-    bar.getStyleClass().add("chain-bar");
-    return bar;
-  }
-
-  private Node link(Sheet sheet, Setup before, Moto moto) {
-    VBox link = new VBox(2);
-    link.setAlignment(Pos.CENTER);
-    link.getStyleClass().add("chain-link");
-    link.setMaxHeight(Region.USE_PREF_SIZE);
-    link.setMinWidth(Region.USE_PREF_SIZE);
-    if (moto.changes().isEmpty()) {
-      link.getChildren().add(Keys.label(desk().text("chain.nothing"), "condensed"));
-    }
-    for (Change change : moto.changes()) {
-      Setting moved = sheet.setting(change.setting()).orElseThrow();
-      link.getChildren()
-          .addAll(
-              Keys.label(
-                  moved.name(),
-                  "condensed",
-                  setting.equals(Optional.of(moved.id())) ? "blue" : "soft"),
-              Keys.label(
-                  before
-                      .reading(change.setting())
-                      .map(from -> desk().settingWords().change(moved, from, change.to()))
-                      .orElseGet(() -> desk().settingWords().reading(moved, change.to())),
-                  "number"));
-    }
-    return link;
-  }
-
-  private Node card(Moto moto, int number) {
-    VBox card = new VBox(6);
-    card.getStyleClass().add("card");
-    card.setMinWidth(CARD);
-    card.setPrefWidth(CARD);
-    Region gap = new Region();
-    HBox.setHgrow(gap, Priority.ALWAYS);
-    card.getChildren()
-        .add(
-            new HBox(
-                Keys.label(
-                    desk().text("moto.title", desk().words().name(moto.kind()), number),
-                    "card-title"),
-                gap,
-                Keys.label(trust(moto), "condensed", "soft")));
-    for (Feel feel : moto.report().feel()) {
-      Region between = new Region();
-      HBox.setHgrow(between, Priority.ALWAYS);
-      card.getChildren()
-          .add(
-              new HBox(
-                  6,
-                  Keys.label(said(feel.key()), "condensed"),
-                  between,
-                  new Severity(feel.severity(), desk().text("moto.gone"))));
-    }
-    if (!moto.note().isEmpty()) {
-      card.getChildren().add(Keys.label(moto.note(), "soft"));
-    }
-    return card;
-  }
-
-  private String trust(Moto moto) {
-    OptionalInt trust = moto.report().trust();
-    return trust.isPresent()
-        ? desk().text("moto.trust", trust.getAsInt())
-        : desk().text("moto.trust.none");
-  }
-
-  private String said(Feel.Key key) {
-    return desk().words().name(key.end())
-        + " "
-        + desk().words().name(key.symptom())
-        + ", "
-        + desk().words().name(key.section());
-  }
-
-  /** The newest moto: each complaint of the day by one touch, and the trust. */
-  private Node entry(Entry.Session day, Moto moto) {
-    VBox entry =
-        new VBox(
-            8,
-            Keys.label(
-                desk().text("feel.question", desk().words().name(moto.kind()), day.motos().size()),
-                "card-title"));
-    entry.getStyleClass().add("wash");
-    for (Feel.Key key : lately(day)) {
-      entry.getChildren().add(severities(moto, key));
-    }
-    entry.getChildren().add(trusts(moto));
-    ScrollPane scroll = new ScrollPane(entry);
+  private Node below() {
+    scroll.setContent(below);
     scroll.setFitToWidth(true);
+    scroll.setHbarPolicy(ScrollPane.ScrollBarPolicy.NEVER);
+    scroll.setMinHeight(0);
+    below.getStyleClass().add("wash");
     VBox.setVgrow(scroll, Priority.ALWAYS);
     return scroll;
   }
 
-  /** What was mentioned in the last three motos of the day. */
-  private static List<Feel.Key> lately(Entry.Session day) {
-    List<Feel.Key> keys = new ArrayList<>();
-    List<Moto> motos = day.motos();
-    for (Moto moto : motos.subList(Math.max(0, motos.size() - 3), motos.size())) {
-      for (Feel feel : moto.report().feel()) {
-        if (!keys.contains(feel.key())) {
-          keys.add(feel.key());
-        }
+  private void open(Tab next) {
+    tab = next;
+    redraw();
+  }
+
+  private void chooseMoto(int place) {
+    if (place < 0) {
+      open(Tab.START);
+      return;
+    }
+    chosen = Optional.of(model.rides().get(place).moto().id());
+    open(tab == Tab.START || tab == Tab.CHECK ? Tab.FEEL : tab);
+  }
+
+  private void chooseLink(int place) {
+    chosen = Optional.of(model.rides().get(place).moto().id());
+    open(Tab.CHANGES);
+  }
+
+  @Override
+  protected void show(Notebook notebook) {
+    Optional<SessionModel> now = SessionModel.of(notebook, id);
+    if (now.isEmpty()) {
+      getChildren().setAll(Keys.prose(desk().text("session.gone"), "card-title"));
+      getChildren()
+          .add(
+              Keys.key(
+                  "session-gone", desk().text("session.back"), () -> desk().go(new Place.Log())));
+      return;
+    }
+    model = now.get();
+    if (ride().isEmpty()) {
+      chosen =
+          model.rides().isEmpty()
+              ? Optional.empty()
+              : Optional.of(model.rides().get(model.rides().size() - 1).moto().id());
+    }
+    redraw();
+  }
+
+  private Optional<SessionModel.Ride> ride() {
+    return model.rides().stream()
+        .filter(each -> chosen.equals(Optional.of(each.moto().id())))
+        .findFirst();
+  }
+
+  private void redraw() {
+    title.setText(
+        desk().text("session.title", model.track(), desk().words().day(model.session().day())));
+    conditions.setText(conditions(model.session()));
+    boolean ofTheDay = tab == Tab.START || tab == Tab.CHECK;
+    Tab shown = ride().isEmpty() && !ofTheDay && tab != Tab.NOTES ? Tab.START : tab;
+    int place = tab == Tab.START ? -1 : ride().map(each -> each.number() - 1).orElse(-1);
+    chain.show(model, place, shown == Tab.FEEL);
+    tabKeys.forEach((each, key) -> key.setSelected(each == shown));
+    List<Node> content = new ArrayList<>();
+    content.add(Keys.label(heading(shown), "card-title"));
+    content.add(content(shown));
+    if (!below
+        .getChildren()
+        .subList(Math.min(1, below.getChildren().size()), below.getChildren().size())
+        .equals(content.subList(1, 2))) {
+      below.getChildren().setAll(content);
+      scroll.setVvalue(0);
+    } else {
+      ((Label) below.getChildren().get(0)).setText(heading(shown));
+    }
+    wanted.ifPresent(setting -> changes.focus(setting));
+    wanted = Optional.empty();
+  }
+
+  private String heading(Tab shown) {
+    Optional<SessionModel.Ride> ride = ride();
+    if (shown == Tab.FEEL && ride.isPresent()) {
+      return desk()
+          .text(
+              "feel.question", desk().words().name(ride.get().moto().kind()), ride.get().number());
+    }
+    return desk().text(shown.key());
+  }
+
+  private Node content(Tab shown) {
+    Optional<Setup> baseline =
+        Timeline.of(desk().notebook(), model.bike().id())
+            .baselineOn(model.session().day())
+            .map(Entry.Baseline::setup);
+    switch (shown) {
+      case FEEL -> {
+        FeelModel.of(desk().notebook(), model.session(), ride().orElseThrow().moto().id())
+            .ifPresent(feel::show);
+        return feel;
+      }
+      case CHANGES -> {
+        SessionModel.Ride ride = ride().orElseThrow();
+        changes.show(model.sheet(), ride.before(), ride.setup(), baseline);
+        return changes;
+      }
+      case LAPS -> {
+        laps.show(ride().orElseThrow());
+        return laps;
+      }
+      case NOTES -> {
+        notes.show(model, ride());
+        return notes;
+      }
+      case GRID -> {
+        grid.show(model);
+        return grid;
+      }
+      case START -> {
+        Setup left = Timeline.of(desk().notebook(), model.bike().id()).before(id);
+        start.show(
+            model.sheet(),
+            model.first() ? model.session().start() : left,
+            model.session().start(),
+            baseline);
+        return start;
+      }
+      default -> {
+        check.show(model);
+        return check;
       }
     }
-    return keys;
   }
 
-  private Node severities(Moto moto, Feel.Key key) {
-    HBox row = new HBox(6, Keys.label(said(key), "condensed"));
-    ((Region) row.getChildren().get(0)).setMinWidth(CARD);
-    row.setAlignment(Pos.CENTER_LEFT);
-    OptionalInt now =
-        moto.report()
-            .feel(key)
-            .map(feel -> OptionalInt.of(feel.severity()))
-            .orElse(OptionalInt.empty());
-    for (int i = 0; i <= 5; i++) {
-      int severity = i;
-      String text = i == 0 ? desk().text("moto.gone") : String.valueOf(i);
-      row.getChildren()
-          .add(
-              digit(
-                  text,
-                  said(key) + " " + text,
-                  now.equals(OptionalInt.of(i)),
-                  () -> rate(moto, key, severity)));
+  private String conditions(Entry.Session session) {
+    Conditions now = session.conditions();
+    Stream<String> parts =
+        Stream.of(
+                now.ground().map(desk().words()::name),
+                now.moisture().map(desk().words()::name),
+                now.roughness().isPresent()
+                    ? Optional.of(desk().text("session.roughness", now.roughness().getAsInt()))
+                    : Optional.<String>empty(),
+                now.air().map(desk().settingWords()::amount),
+                session.head().meter().map(desk().settingWords()::amount))
+            .flatMap(Optional::stream);
+    String text = parts.collect(Collectors.joining(" · "));
+    return text.isEmpty() ? desk().text("session.nothing") : text;
+  }
+
+  /** Adds a moto and opens its feel: what was changed before it is entered on its link. */
+  @Override
+  protected void newThing() {
+    MotoId moto = new MotoId(desk().ids().next());
+    desk()
+        .make(
+            new SessionEdit.AddMoto(
+                id, new Moto(moto, MotoKind.MOTO, List.of(), Report.EMPTY, Optional.empty(), "")));
+    chosen = Optional.of(moto);
+    open(Tab.FEEL);
+  }
+
+  /** Back to where it was before the moto means that it was not changed. */
+  private void changeSetting(Setting setting, Reading to) {
+    SessionModel.Ride ride = ride().orElseThrow();
+    Reading before = SessionModel.reading(ride.before(), setting);
+    if (to.sameAs(before)) {
+      desk().make(new MotoEdit.LeaveSetting(id, ride.moto().id(), setting.id()));
+    } else {
+      desk().make(new MotoEdit.ChangeSetting(id, ride.moto().id(), Change.of(setting.id(), to)));
     }
-    return row;
   }
 
-  private void rate(Moto moto, Feel.Key key, int severity) {
-    Feel feel =
-        moto.report()
-            .feel(key)
-            .map(before -> before.withSeverity(severity))
-            .orElseGet(() -> Feel.of(key.end(), key.section(), key.symptom(), severity));
-    desk().make(new MotoEdit.NoteFeel(id, moto.id(), feel));
+  private void startWith(Setting setting, Reading to) {
+    desk().make(new SessionEdit.StartWith(id, Placed.set(setting.id(), to)));
   }
 
-  private Node trusts(Moto moto) {
-    FlowPane row = new FlowPane(6, 6, Keys.label(desk().text("feel.trust"), "group-title"));
-    for (int i = 1; i <= 10; i++) {
-      int trust = i;
-      row.getChildren()
-          .add(
-              digit(
-                  String.valueOf(i),
-                  desk().text("moto.trust", i),
-                  moto.report().trust().equals(OptionalInt.of(i)),
-                  () -> desk().make(new MotoEdit.Trust(id, moto.id(), OptionalInt.of(trust)))));
-    }
-    return row;
-  }
-
-  private static ToggleButton digit(String text, String spoken, boolean on, Runnable action) {
-    ToggleButton digit = new ToggleButton(text);
-    digit.getStyleClass().setAll("toggle-button", "key", "digit");
-    digit.setSelected(on);
-    digit.setAccessibleText(spoken);
-    digit.setOnAction(event -> action.run());
-    return digit;
+  private void takeLaps(List<rutbook.notebook.Lap> next) {
+    ride().ifPresent(ride -> desk().make(new MotoEdit.Laps(id, ride.moto().id(), next)));
   }
 }

@@ -1,0 +1,108 @@
+package rutbook.ui.controls;
+
+import java.math.BigDecimal;
+import java.util.function.Consumer;
+import javafx.geometry.Pos;
+import javafx.scene.AccessibleRole;
+import javafx.scene.control.Button;
+import javafx.scene.control.Label;
+import javafx.scene.input.KeyEvent;
+import javafx.scene.input.ScrollEvent;
+import javafx.scene.layout.HBox;
+import javafx.scene.layout.Priority;
+import javafx.scene.layout.VBox;
+import rutbook.units.Amount;
+import rutbook.words.SettingWords;
+import rutbook.words.WindowWords;
+
+/**
+ * Counts along while an adjuster is turned in to closed: every touch, key or wheel notch is one
+ * step, one can be taken back, and the count is handed over when it is done.
+ */
+public final class CountAlong extends VBox {
+  private static final int MOST = 999;
+
+  private final SettingWords settingWords;
+  private final WindowWords words;
+  private final Amount step;
+  private final Label number = Keys.label("", "count-number");
+  private final Button done;
+  private int count;
+
+  /**
+   * @param title what is counted, with the leg where there are two
+   * @param step one click, or the part of a turn that is counted
+   */
+  public CountAlong(
+      WindowWords words,
+      SettingWords settingWords,
+      String title,
+      Amount step,
+      Consumer<Amount> counted,
+      Runnable cancelled) {
+    super(10);
+    this.words = words;
+    this.settingWords = settingWords;
+    this.step = step;
+    setId("count-along");
+    getStyleClass().add("card");
+    Button more = Keys.mainKey("count-plus", words.text("count.plus"), () -> add(1));
+    Button back = Keys.key("count-minus", words.text("count.minus"), () -> add(-1));
+    done = Keys.key("count-done", "", () -> counted.accept(amount()));
+    more.getStyleClass().add("count");
+    back.getStyleClass().add("count");
+    done.getStyleClass().add("count");
+    HBox.setHgrow(more, Priority.ALWAYS);
+    more.setMaxWidth(Double.MAX_VALUE);
+    HBox keys = new HBox(10, back, more, done);
+    Button cancel = Keys.smallKey("count-cancel", words.text("count.cancel"), cancelled);
+    number.setId("count-number");
+    number.setAccessibleRole(AccessibleRole.TEXT);
+    HBox row = new HBox(20, number);
+    row.setAlignment(Pos.CENTER_LEFT);
+    getChildren()
+        .addAll(
+            Keys.label(words.text("count.title", title), "card-title"),
+            Keys.prose(words.text("count.hint"), "soft"),
+            row,
+            keys,
+            cancel);
+    addEventFilter(KeyEvent.KEY_PRESSED, this::key);
+    addEventHandler(ScrollEvent.SCROLL, this::wheel);
+    show();
+  }
+
+  /** What was counted so far. */
+  public Amount amount() {
+    return step.withValue(step.value().multiply(BigDecimal.valueOf(count)));
+  }
+
+  private void add(int steps) {
+    count = Math.max(0, Math.min(MOST, count + steps));
+    show();
+  }
+
+  private void show() {
+    number.setText(settingWords.number(amount()));
+    number.setAccessibleText(settingWords.amount(amount()));
+    done.setText(words.text("count.done", settingWords.amount(amount())));
+  }
+
+  private void key(KeyEvent event) {
+    switch (event.getCode()) {
+      case SPACE, PLUS, ADD, UP, RIGHT -> add(1);
+      case BACK_SPACE, MINUS, SUBTRACT, DOWN, LEFT -> add(-1);
+      default -> {
+        return;
+      }
+    }
+    event.consume();
+  }
+
+  private void wheel(ScrollEvent event) {
+    if (event.getDeltaY() != 0) {
+      add(event.getDeltaY() > 0 ? 1 : -1);
+      event.consume();
+    }
+  }
+}
