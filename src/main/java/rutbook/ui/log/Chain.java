@@ -33,6 +33,7 @@ final class Chain extends ScrollPane {
     setId("chain");
     setContent(row);
     setFitToHeight(true);
+    setMinHeight(USE_PREF_SIZE);
     setVbarPolicy(ScrollBarPolicy.NEVER);
     row.setAlignment(Pos.CENTER_LEFT);
     row.setStyle("-fx-padding: 0 0 4 0;");

@@ -237,6 +237,8 @@ final class FeelEntry extends VBox {
 
   private List<Node> rightSide() {
     List<Node> nodes = new ArrayList<>();
+    nodes.add(Keys.label(desk.text("feel.trust"), "group-title"));
+    nodes.add(trust());
     nodes.add(Keys.label(desk.text("feel.still"), "group-title"));
     if (model.standing().isEmpty()) {
       nodes.add(Keys.label(desk.text("feel.still.none"), "soft"));
@@ -248,8 +250,6 @@ final class FeelEntry extends VBox {
     for (Feel feel : model.fresh()) {
       nodes.add(fresh(feel));
     }
-    nodes.add(Keys.label(desk.text("feel.trust"), "group-title"));
-    nodes.add(trust());
     return nodes;
   }
 
