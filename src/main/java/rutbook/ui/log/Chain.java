@@ -33,7 +33,9 @@ final class Chain extends ScrollPane {
     setId("chain");
     setContent(row);
     setFitToHeight(true);
-    setMinHeight(USE_PREF_SIZE);
+    // Head, three symptoms, how many more, and the laps: measured in text, so that it grows with
+    // it.
+    setStyle("-fx-min-height: 12.6em; -fx-pref-height: 12.6em;");
     setVbarPolicy(ScrollBarPolicy.NEVER);
     row.setAlignment(Pos.CENTER_LEFT);
     row.setStyle("-fx-padding: 0 0 4 0;");
