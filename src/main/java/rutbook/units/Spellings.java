@@ -10,10 +10,10 @@ import java.util.Set;
 import java.util.regex.Pattern;
 import java.util.stream.Stream;
 
-/** Every way to write each unit, without regard to case, spaces, points and hyphens. */
+/** Every way to write each unit, without regard to case, spaces, points, hyphens and carets. */
 final class Spellings {
   private static final int LONGEST = 40;
-  private static final Pattern SKIPPED = Pattern.compile("[\\h\\s·⋅∙*.\\-]+");
+  private static final Pattern SKIPPED = Pattern.compile("[\\h\\s·⋅∙*.^\\-]+");
 
   private static final Map<String, Set<Unit>> UNITS = index();
 

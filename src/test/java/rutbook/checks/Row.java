@@ -30,6 +30,11 @@ public final class Row {
     return node.path("source").asText();
   }
 
+  /** The unit of what is expected. */
+  public String unit() {
+    return node.path("unit").asText();
+  }
+
   /** A number that goes in. */
   public double in(String name) {
     JsonNode value = node.path("inputs").path(name);
