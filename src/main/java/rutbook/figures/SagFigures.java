@@ -55,7 +55,7 @@ public record SagFigures(
     boolean springInside,
     List<AtHand> atHand) {
 
-  /** Share of the rider's weight on the rear wheel, seated; common practice, no source. */
+  /** Share of the rider's weight on the rear wheel, seated; our own choice, no source. */
   public static final double REAR_SHARE = 0.6;
 
   private static final Believable SAG = new Believable(Dimension.LENGTH, 0, 0.4);

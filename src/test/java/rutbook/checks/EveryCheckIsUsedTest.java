@@ -1,6 +1,7 @@
 package rutbook.checks;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatCode;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
 import com.fasterxml.jackson.databind.node.JsonNodeFactory;
@@ -68,6 +69,13 @@ class EveryCheckIsUsedTest {
         .isInstanceOf(AssertionError.class)
         .hasMessageContaining("a.nobody")
         .hasMessageContaining("0 tests");
+  }
+
+  @Test
+  void theTestsElsewhereAreThere() {
+    for (String test : ELSEWHERE.values()) {
+      assertThatCode(() -> Class.forName(test)).as(test).doesNotThrowAnyException();
+    }
   }
 
   @Test

@@ -3,15 +3,9 @@ package rutbook.ui;
 import static org.assertj.core.api.Assertions.assertThat;
 import static rutbook.notebook.Bench.clicks;
 
-import java.nio.file.Path;
 import java.time.LocalDate;
-import java.time.LocalTime;
 import java.util.List;
-import java.util.Locale;
-import java.util.Optional;
 import java.util.OptionalInt;
-import java.util.concurrent.atomic.AtomicInteger;
-import java.util.function.Consumer;
 import javafx.scene.Scene;
 import javafx.scene.control.ButtonBase;
 import javafx.scene.control.TextArea;
@@ -33,7 +27,6 @@ import rutbook.notebook.Notebook;
 import rutbook.notebook.Reading;
 import rutbook.notebook.Section;
 import rutbook.notebook.Symptom;
-import rutbook.ui.fx.Background;
 
 /** The session page by touch and by key, and what it did to the notebook. */
 class SessionPageTest extends ApplicationTest {
@@ -59,18 +52,7 @@ class SessionPageTest extends ApplicationTest {
   @Override
   public void start(Stage stage) {
     editor = new Editor(notebook());
-    AtomicInteger ids = new AtomicInteger();
-    Window.start(
-            stage,
-            new WindowServices(
-                editor,
-                () -> "new-" + ids.incrementAndGet(),
-                () -> LocalDate.of(2026, 5, 16),
-                Locale.ENGLISH,
-                new NoFiles(),
-                new AlwaysSaved(),
-                new ForgetsTheLook(),
-                Background.atOnce()))
+    Window.start(stage, StandIns.services(editor, LocalDate.of(2026, 5, 16)))
         .go(new Place.Session(SESSION));
     scene = stage.getScene();
   }
@@ -159,61 +141,5 @@ class SessionPageTest extends ApplicationTest {
     }
     touch("chain-start");
     assertThat(scene.lookup("#settings-tab")).isNotNull();
-  }
-
-  private static final class NoFiles implements NotebookFiles {
-    @Override
-    public Optional<Path> current() {
-      return Optional.empty();
-    }
-
-    @Override
-    public Optional<Path> folder() {
-      return Optional.empty();
-    }
-
-    @Override
-    public List<Path> recent() {
-      return List.of();
-    }
-
-    @Override
-    public void open(Path path, Consumer<Answer> answer) {}
-
-    @Override
-    public void startNew(Path path, Consumer<Answer> answer) {}
-
-    @Override
-    public void copyTo(Path path, Consumer<Answer> answer) {}
-
-    @Override
-    public void settle(Consumer<Answer> answer) {}
-
-    @Override
-    public void beforeClosing(Consumer<Optional<String>> answer) {
-      answer.accept(Optional.empty());
-    }
-  }
-
-  private static final class AlwaysSaved implements SaveLight {
-    @Override
-    public State now() {
-      return new State.Saved(LocalTime.NOON);
-    }
-
-    @Override
-    public Runnable listen(Consumer<State> listener) {
-      return () -> {};
-    }
-  }
-
-  private static final class ForgetsTheLook implements WindowMemory {
-    @Override
-    public Look remembered() {
-      return Look.FIRST;
-    }
-
-    @Override
-    public void remember(Look look) {}
   }
 }

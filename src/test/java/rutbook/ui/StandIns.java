@@ -1,0 +1,86 @@
+package rutbook.ui;
+
+import java.nio.file.Path;
+import java.time.LocalDate;
+import java.time.LocalTime;
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+import java.util.concurrent.atomic.AtomicInteger;
+import java.util.function.Consumer;
+import rutbook.edit.Editor;
+import rutbook.ui.fx.Background;
+
+/** What stands behind the window in tests and pictures: no disk, no memory, everything at once. */
+final class StandIns {
+  private StandIns() {}
+
+  static WindowServices services(Editor editor, LocalDate today) {
+    AtomicInteger ids = new AtomicInteger();
+    return new WindowServices(
+        editor,
+        () -> "new-" + ids.incrementAndGet(),
+        () -> today,
+        Locale.ENGLISH,
+        new NoFiles(),
+        new AlwaysSaved(),
+        new ForgetsTheLook(),
+        Background.atOnce());
+  }
+
+  static final class NoFiles implements NotebookFiles {
+    @Override
+    public Optional<Path> current() {
+      return Optional.empty();
+    }
+
+    @Override
+    public Optional<Path> folder() {
+      return Optional.empty();
+    }
+
+    @Override
+    public List<Path> recent() {
+      return List.of();
+    }
+
+    @Override
+    public void open(Path path, Consumer<Answer> answer) {}
+
+    @Override
+    public void startNew(Path path, Consumer<Answer> answer) {}
+
+    @Override
+    public void copyTo(Path path, Consumer<Answer> answer) {}
+
+    @Override
+    public void settle(Consumer<Answer> answer) {}
+
+    @Override
+    public void beforeClosing(Consumer<Optional<String>> answer) {
+      answer.accept(Optional.empty());
+    }
+  }
+
+  static final class AlwaysSaved implements SaveLight {
+    @Override
+    public State now() {
+      return new State.Saved(LocalTime.NOON);
+    }
+
+    @Override
+    public Runnable listen(Consumer<State> listener) {
+      return () -> {};
+    }
+  }
+
+  static final class ForgetsTheLook implements WindowMemory {
+    @Override
+    public Look remembered() {
+      return Look.FIRST;
+    }
+
+    @Override
+    public void remember(Look look) {}
+  }
+}
