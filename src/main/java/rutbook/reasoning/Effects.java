@@ -1,0 +1,182 @@
+package rutbook.reasoning;
+
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Optional;
+import rutbook.notebook.Feel;
+import rutbook.notebook.Setting;
+import rutbook.notebook.Setup;
+import rutbook.notebook.TrackId;
+import rutbook.stats.CensoredFit;
+import rutbook.stats.CensoredRegression;
+import rutbook.stats.Gaussian;
+import rutbook.stats.Observation;
+
+/** What each setting does to one complaint: the rules as prior, the rider's motos as evidence. */
+public final class Effects {
+  private static final double FLOOR = 0.10;
+  private static final double NOISE = 0.8;
+  private static final double LEAST_NOISE = 0.5;
+  private static final int ENOUGH_FOR_NOISE = 12;
+  private static final int FIXED = 2;
+
+  private final Complaint complaint;
+  private final List<Setting> settings;
+  private final double[] rule;
+  private final CensoredFit fit;
+  private final double here;
+
+  private Effects(
+      Complaint complaint, List<Setting> settings, double[] rule, CensoredFit fit, double here) {
+    this.complaint = complaint;
+    this.settings = settings;
+    this.rule = rule;
+    this.fit = fit;
+    this.here = here;
+  }
+
+  /**
+   * The effects after some rides.
+   *
+   * @param settings those with doses, in the sheet's order
+   * @param reference the setup from which doses are counted
+   */
+  static Effects of(
+      Complaint complaint,
+      List<Setting> settings,
+      Setup reference,
+      List<Ride> rides,
+      RuleBook book) {
+    List<TrackId> tracks =
+        rides.stream()
+            .map(ride -> ride.session().track())
+            .distinct()
+            .sorted(Comparator.comparing(TrackId::text))
+            .toList();
+    double[] rule = new double[settings.size()];
+    CensoredRegression.Prior prior = prior(complaint, settings, tracks, rides, book, rule);
+    List<Observation> rows = new ArrayList<>();
+    double[] last = null;
+    int lastGroup = Observation.NO_GROUP;
+    int group = -1;
+    int day = -1;
+    for (Ride ride : rides) {
+      double[] x = parts(ride, settings, reference, tracks);
+      last = x;
+      Feel feel = ride.feel().get(complaint);
+      if (feel != null) {
+        if (ride.day() != day) {
+          day = ride.day();
+          group++;
+        }
+        rows.add(row(x, feel.severity(), group, ride.weight()));
+      }
+      lastGroup = ride.day() == day ? group : Observation.NO_GROUP;
+    }
+    double noise =
+        rows.size() < ENOUGH_FOR_NOISE
+            ? NOISE
+            : Math.min(1.5, CensoredRegression.noise(prior, rows, NOISE, LEAST_NOISE, 2));
+    CensoredFit fit = CensoredRegression.fit(prior, rows, noise);
+    double here = last == null ? -0.5 : fit.coefficients().along(last).mean();
+    if (lastGroup >= 0) {
+      here += fit.groupOffsets().get(lastGroup);
+    }
+    return new Effects(complaint, settings, rule, fit, here);
+  }
+
+  private static CensoredRegression.Prior prior(
+      Complaint complaint,
+      List<Setting> settings,
+      List<TrackId> tracks,
+      List<Ride> rides,
+      RuleBook book,
+      double[] rule) {
+    int n = FIXED + settings.size() + tracks.size();
+    double[] mean = new double[n];
+    double[] sd = new double[n];
+    mean[0] = -0.5;
+    sd[0] = 1.5;
+    mean[1] = 0.2;
+    sd[1] = 0.2;
+    Optional<Feel> answered = Questions.lastAnswered(complaint, rides);
+    for (int j = 0; j < settings.size(); j++) {
+      double size = 0;
+      boolean disputed = false;
+      for (Rule each : book.rules()) {
+        if (each.role() == settings.get(j).role() && each.concerns(complaint)) {
+          double share = Questions.share(each, answered);
+          size += share * each.size();
+          disputed |= share > 0 && (each.disputed() || share < 1);
+        }
+      }
+      rule[j] = size;
+      mean[FIXED + j] = size;
+      sd[FIXED + j] = (disputed ? 0.8 : 0.5) * Math.abs(size) + FLOOR;
+    }
+    for (int t = FIXED + settings.size(); t < n; t++) {
+      sd[t] = 0.6;
+    }
+    return new CensoredRegression.Prior(mean, sd, 0.5);
+  }
+
+  private static Observation row(double[] x, int severity, int group, double weight) {
+    Observation.Kind kind =
+        severity == 0
+            ? Observation.Kind.AT_MOST
+            : severity == 5 ? Observation.Kind.AT_LEAST : Observation.Kind.MEASURED;
+    double value = severity == 0 ? 0.5 : severity == 5 ? 4.5 : severity;
+    return new Observation(x, value, kind, group, weight, 0);
+  }
+
+  private static double[] parts(
+      Ride ride, List<Setting> settings, Setup reference, List<TrackId> tracks) {
+    double[] x = new double[FIXED + settings.size() + tracks.size()];
+    x[0] = 1;
+    x[1] = ride.order();
+    for (int j = 0; j < settings.size(); j++) {
+      Setting setting = settings.get(j);
+      Optional<Double> now =
+          ride.setup().reading(setting.id()).flatMap(each -> Doses.of(setting, each));
+      Optional<Double> then =
+          reference.reading(setting.id()).flatMap(each -> Doses.of(setting, each));
+      x[FIXED + j] = now.isPresent() && then.isPresent() ? now.get() - then.get() : 0;
+    }
+    x[FIXED + settings.size() + tracks.indexOf(ride.session().track())] = 1;
+    return x;
+  }
+
+  public Complaint complaint() {
+    return complaint;
+  }
+
+  /** Expected severity with the last ride's setup, track and day; below 0 is comfortably absent. */
+  public double here() {
+    return here;
+  }
+
+  /** Severity points per dose of a setting towards more, and how sure. */
+  public Gaussian.Estimate perDose(Setting setting) {
+    int j = index(setting);
+    return new Gaussian.Estimate(fit.coefficients().mean(j), fit.coefficients().sd(j));
+  }
+
+  /** What the rules alone say, severity points per dose. */
+  public double ruleSays(Setting setting) {
+    return rule[index(setting) - FIXED];
+  }
+
+  /** Settings whose effects the motos cannot tell apart yet: correlation above 0.7 in size. */
+  public boolean cannotTellApart(Setting one, Setting other) {
+    return Math.abs(fit.coefficients().correlation(index(one), index(other))) > 0.7;
+  }
+
+  private int index(Setting setting) {
+    int at = settings.indexOf(setting);
+    if (at < 0) {
+      throw new IllegalArgumentException("no doses for " + setting.id().text());
+    }
+    return FIXED + at;
+  }
+}

@@ -1,0 +1,100 @@
+package rutbook.reasoning;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import rutbook.notebook.Bounds;
+import rutbook.notebook.End;
+import rutbook.notebook.Entry;
+import rutbook.notebook.EntryId;
+import rutbook.notebook.Gate;
+import rutbook.notebook.Placed;
+import rutbook.notebook.Ready;
+import rutbook.notebook.ServiceItem;
+import rutbook.notebook.Setting;
+import rutbook.notebook.Sheet;
+import rutbook.notebook.Timeline;
+import rutbook.units.Duration;
+
+/** What comes before any clicker, in the trade's order. */
+final class Gates {
+  private Gates() {}
+
+  static List<GateCard> of(Timeline timeline, Entry.Session session) {
+    List<GateCard> cards = new ArrayList<>();
+    Sheet sheet = timeline.sheetOn(session.day());
+    fault(timeline).ifPresent(because -> cards.add(card(Gate.FAULT_OR_CRASH, because)));
+    if (outside(sheet, session)) {
+      cards.add(card(Gate.READINGS_IN_DOUBT, session.id()));
+    }
+    if (!session.conditions().ready().contains(Ready.TYRES_COLD)) {
+      cards.add(card(Gate.PRESSURES_NOT_CHECKED, session.id()));
+    }
+    if (sheet.services().stream().anyMatch(item -> due(timeline, item))) {
+      cards.add(new GateCard(Gate.SERVICE_DUE, Optional.empty()));
+    }
+    sag(timeline, sheet, session).ifPresent(cards::add);
+    if (!session.conditions().ready().contains(Ready.FORK_AIR_BLED)) {
+      cards.add(card(Gate.FORK_NOT_BLED, session.id()));
+    }
+    cards.removeIf(card -> dismissed(timeline, session, card.gate()));
+    return cards;
+  }
+
+  private static GateCard card(Gate gate, EntryId because) {
+    return new GateCard(gate, Optional.of(because));
+  }
+
+  private static Optional<EntryId> fault(Timeline timeline) {
+    Optional<EntryId> open = Optional.empty();
+    for (Entry.Event event : timeline.entries(Entry.Event.class)) {
+      open =
+          switch (event.kind()) {
+            case CRASH, FAULT_SEEN -> Optional.of(event.id());
+            case CHECKED_SOUND -> Optional.empty();
+            case PART_CHANGED -> open;
+          };
+    }
+    return open;
+  }
+
+  private static boolean outside(Sheet sheet, Entry.Session session) {
+    for (Placed placed : session.end().placed()) {
+      Optional<Setting> setting = sheet.setting(placed.setting());
+      if (setting.isPresent()
+          && (!Bounds.isInside(sheet, setting.get(), placed.reading())
+              || placed.reading().legsDiffer())) {
+        return true;
+      }
+    }
+    return false;
+  }
+
+  private static boolean due(Timeline timeline, ServiceItem item) {
+    double interval = item.interval().doubleIn(Duration.HOUR);
+    return timeline.hours().since(item) >= interval;
+  }
+
+  private static Optional<GateCard> sag(Timeline timeline, Sheet sheet, Entry.Session session) {
+    Optional<Entry.SagMeasured> rear = timeline.sagOn(End.REAR, session.day());
+    if (rear.isEmpty()) {
+      return Optional.of(new GateCard(Gate.SAG_OUT, Optional.empty()));
+    }
+    boolean out =
+        rear.get().race().isPresent()
+            && sheet
+                .parts()
+                .sag()
+                .race(End.REAR)
+                .map(window -> !window.contains(rear.get().race().get()))
+                .orElse(false);
+    return out ? Optional.of(card(Gate.SAG_OUT, rear.get().id())) : Optional.empty();
+  }
+
+  /** Dismissed on this day or later; a fault or crash only by a check, never by a reason. */
+  private static boolean dismissed(Timeline timeline, Entry.Session session, Gate gate) {
+    return gate != Gate.FAULT_OR_CRASH
+        && timeline.entries(Entry.GateDismissed.class).stream()
+            .anyMatch(each -> each.gate() == gate && !each.day().isBefore(session.day()));
+  }
+}
