@@ -1,0 +1,95 @@
+package rutbook.riders;
+
+import java.util.Comparator;
+import java.util.List;
+import java.util.Optional;
+import java.util.Random;
+import rutbook.notebook.Bench;
+import rutbook.notebook.Change;
+import rutbook.notebook.Feel;
+import rutbook.notebook.Setting;
+import rutbook.reasoning.NextChange;
+import rutbook.reasoning.Rule;
+import rutbook.reasoning.RuleBook;
+import rutbook.reasoning.Suggestion;
+
+/** A way to choose the next change after a moto; the rider makes it and rides again. */
+interface Method {
+  /** What to change, and the chance that it was said to help, if the method says one. */
+  record Choice(Change change, Setting setting, int doses, Optional<Double> chance) {}
+
+  Optional<Choice> next(SimulatedRider rider, RuleBook book);
+
+  /** The real code. */
+  static Method reasoning() {
+    return (rider, book) ->
+        NextChange.of(Bench.notebook().with(rider.session()), Bench.BIKE, book)
+            .best()
+            .map(Method::taken);
+  }
+
+  private static Choice taken(Suggestion best) {
+    return new Choice(
+        Change.of(best.setting().id(), best.to()),
+        best.setting(),
+        best.doses(),
+        Optional.of(best.chance()));
+  }
+
+  /** The printed chart: the largest listed change for the worst complaint, taken back if worse. */
+  static Method chart() {
+    return new Method() {
+      private Choice made;
+      private int before;
+      private final java.util.Set<String> spoilt = new java.util.HashSet<>();
+
+      @Override
+      public Optional<Choice> next(SimulatedRider rider, RuleBook book) {
+        int total = rider.felt().values().stream().mapToInt(Feel::severity).sum();
+        if (made != null && total > before) {
+          spoilt.add(made.setting().id().text() + Integer.signum(made.doses()));
+          Choice back = choice(rider, made.setting(), -made.doses());
+          made = null;
+          return Optional.of(back);
+        }
+        before = total;
+        Optional<Choice> next =
+            rider.felt().entrySet().stream()
+                .filter(each -> each.getValue().severity() >= 2)
+                .sorted(Comparator.comparingInt(each -> -each.getValue().severity()))
+                .flatMap(
+                    each ->
+                        book.rules().stream()
+                            .filter(rule -> rule.concerns(each.getKey()))
+                            .sorted(Comparator.comparingDouble((Rule r) -> -Math.abs(r.size()))))
+                .flatMap(rule -> listed(rider, rule).stream())
+                .filter(c -> !spoilt.contains(c.setting().id().text() + Integer.signum(c.doses())))
+                .findFirst();
+        made = next.orElse(null);
+        return next;
+      }
+    };
+  }
+
+  private static Optional<Choice> listed(SimulatedRider rider, Rule rule) {
+    return rider.settings().stream()
+        .filter(setting -> setting.role() == rule.role())
+        .findFirst()
+        .map(setting -> choice(rider, setting, rule.size() > 0 ? -2 : 2));
+  }
+
+  /** Any setting, two doses either way. */
+  static Method random(long seed) {
+    Random chance = new Random(seed);
+    return (rider, book) -> {
+      List<Setting> all = rider.settings();
+      Setting setting = all.get(chance.nextInt(all.size()));
+      return Optional.of(choice(rider, setting, chance.nextBoolean() ? 2 : -2));
+    };
+  }
+
+  private static Choice choice(SimulatedRider rider, Setting setting, int doses) {
+    Change change = Change.of(setting.id(), rider.moved(setting, doses));
+    return new Choice(change, setting, doses, Optional.empty());
+  }
+}

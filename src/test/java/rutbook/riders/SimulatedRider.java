@@ -1,0 +1,240 @@
+package rutbook.riders;
+
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Random;
+import rutbook.notebook.Bench;
+import rutbook.notebook.Bite;
+import rutbook.notebook.Bounds;
+import rutbook.notebook.Change;
+import rutbook.notebook.End;
+import rutbook.notebook.Entry;
+import rutbook.notebook.Feel;
+import rutbook.notebook.Moto;
+import rutbook.notebook.Reading;
+import rutbook.notebook.Role;
+import rutbook.notebook.Section;
+import rutbook.notebook.Setting;
+import rutbook.notebook.Setup;
+import rutbook.notebook.Symptom;
+import rutbook.notebook.When;
+import rutbook.reasoning.Complaint;
+import rutbook.reasoning.Doses;
+import rutbook.reasoning.Rule;
+import rutbook.reasoning.RuleBook;
+
+/** A rider with a hidden best setup and hidden effects, who rates what the bike does. */
+final class SimulatedRider {
+  /** What makes a rider harder to serve than the rules expect. */
+  enum Kind {
+    LINEAR,
+    CURVED,
+    ROUGHENING,
+    LAZY_NOTES,
+    COARSE_RATINGS,
+    WRONG_RULES,
+    MIXTURE;
+
+    boolean is(Kind kind) {
+      return this == kind || this == MIXTURE;
+    }
+  }
+
+  static final double RATING_NOISE = 0.6;
+  static final double FLIPPED = 0.08;
+  static final double FLIPPED_WRONG = 0.25;
+  static final double ZERO = 0.12;
+  static final double SPREAD = 0.4;
+  static final double ROUGHENS = 0.12;
+  static final double CURVE = 0.04;
+
+  /** What riders of the bench rate: twelve complaints, with the answer to the deciding question. */
+  private static final List<Feel> RATED =
+      List.of(
+          feel(End.FRONT, Section.SQUARE_EDGES, Symptom.HARSH, Bite.DEFLECTS, When.FIRST_BUMP),
+          feel(End.FRONT, Section.LANDING, Symptom.BOTTOMS, null, null),
+          feel(End.FRONT, Section.CORNER_ENTRY, Symptom.DIVES, null, null),
+          feel(End.FRONT, Section.BRAKING_BUMPS, Symptom.PACKS, Bite.DEFLECTS, null),
+          feel(End.FRONT, Section.MID_CORNER, Symptom.PUSHES, null, null),
+          feel(End.FRONT, Section.STRAIGHT, Symptom.HEADSHAKE, null, null),
+          feel(End.REAR, Section.SQUARE_EDGES, Symptom.KICKS, null, When.FIRST_BUMP),
+          feel(End.REAR, Section.WHOOPS, Symptom.PACKS, null, null),
+          feel(End.REAR, Section.LANDING, Symptom.BOTTOMS, null, null),
+          feel(End.REAR, Section.ROLLERS, Symptom.WALLOWS, null, null),
+          feel(End.REAR, Section.CORNER_EXIT, Symptom.SQUATS, null, null),
+          feel(End.REAR, Section.ACCELERATION_BUMPS, Symptom.NO_DRIVE, null, null));
+
+  private static final List<Role> MOVED =
+      List.of(
+          Role.FORK_COMPRESSION,
+          Role.FORK_REBOUND,
+          Role.FORK_OIL,
+          Role.TUBE_ABOVE_CLAMP,
+          Role.SHOCK_LOW_SPEED,
+          Role.SHOCK_HIGH_SPEED,
+          Role.SHOCK_REBOUND,
+          Role.SHOCK_PRELOAD);
+
+  private final Kind kind;
+  private final Random chance;
+  private final List<Setting> settings;
+  private final double[][] effect;
+  private final double[] best;
+  private final double[] at;
+  private final double[] ease;
+  private Setup setup = Bench.setup();
+  private final List<Moto> motos = new ArrayList<>();
+  private final double start;
+
+  SimulatedRider(Kind kind, RuleBook book, long seed) {
+    this.kind = kind;
+    this.chance = new Random(seed);
+    settings = Bench.settings().stream().filter(each -> MOVED.contains(each.role())).toList();
+    effect = new double[RATED.size()][settings.size()];
+    ease = new double[RATED.size()];
+    best = new double[settings.size()];
+    at = new double[settings.size()];
+    double first;
+    do {
+      draw(book);
+      first = discomfort(0);
+    } while (first < 3);
+    start = first;
+  }
+
+  private static Feel feel(End end, Section section, Symptom symptom, Bite bite, When when) {
+    return new Feel(
+        end,
+        section,
+        symptom,
+        0,
+        java.util.Optional.ofNullable(bite),
+        java.util.Optional.ofNullable(when));
+  }
+
+  private void draw(RuleBook book) {
+    double flipped = kind.is(Kind.WRONG_RULES) ? FLIPPED_WRONG : FLIPPED;
+    for (int s = 0; s < RATED.size(); s++) {
+      ease[s] = -0.2 - 0.6 * chance.nextDouble();
+      for (int j = 0; j < settings.size(); j++) {
+        double size = 0;
+        for (Rule rule : book.rules()) {
+          if (rule.role() == settings.get(j).role() && holds(rule, RATED.get(s))) {
+            size += rule.size();
+          }
+        }
+        double spread = Math.exp(SPREAD * chance.nextGaussian());
+        double draw = chance.nextDouble();
+        effect[s][j] = draw < ZERO ? 0 : draw < ZERO + flipped ? -size * spread : size * spread;
+      }
+    }
+    for (int j = 0; j < settings.size(); j++) {
+      at[j] = 0;
+      int away = 3 + chance.nextInt(4);
+      best[j] = chance.nextDouble() < 0.5 ? (chance.nextBoolean() ? away : -away) : 0;
+    }
+  }
+
+  private static boolean holds(Rule rule, Feel feel) {
+    return rule.concerns(Complaint.of(feel))
+        && (rule.bite().isEmpty() || rule.bite().equals(feel.bite()))
+        && (rule.when().isEmpty() || rule.when().equals(feel.when()));
+  }
+
+  /** True severity of a complaint with the setup as it is, without the day's roughening. */
+  private double severity(int s) {
+    double sum = ease[s];
+    for (int j = 0; j < settings.size(); j++) {
+      double off = at[j] - best[j];
+      sum +=
+          effect[s][j] * off
+              + (kind.is(Kind.CURVED) ? CURVE * Math.abs(effect[s][j]) * off * off : 0);
+    }
+    return sum;
+  }
+
+  /** Summed true severity, each at most 5. */
+  double discomfort(double rougher) {
+    double sum = 0;
+    for (int s = 0; s < RATED.size(); s++) {
+      sum += Math.max(0, Math.min(5, severity(s) + rougher));
+    }
+    return sum;
+  }
+
+  double start() {
+    return start;
+  }
+
+  boolean solved() {
+    return discomfort(0) < start / 4;
+  }
+
+  /** What a rider who knows would be left with after a change: for asking whether it helped. */
+  double after(Setting setting, int doses) {
+    int j = settings.indexOf(setting);
+    if (j < 0) {
+      return discomfort(0);
+    }
+    at[j] += doses;
+    double then = discomfort(0);
+    at[j] -= doses;
+    return then;
+  }
+
+  /** Rides a moto with some changes made before it. */
+  void ride(List<Change> changes) {
+    setup = setup.after(changes);
+    for (int j = 0; j < settings.size(); j++) {
+      Setting setting = settings.get(j);
+      at[j] =
+          Doses.of(setting, setup.reading(setting.id()).orElseThrow()).orElseThrow()
+              - Doses.of(setting, Bench.setup().reading(setting.id()).orElseThrow()).orElseThrow();
+    }
+    double rougher = kind.is(Kind.ROUGHENING) ? ROUGHENS * motos.size() : 0;
+    List<Feel> feel = new ArrayList<>();
+    for (int s = 0; s < RATED.size(); s++) {
+      double felt = severity(s) + rougher + RATING_NOISE * chance.nextGaussian();
+      int rating = (int) Math.max(0, Math.min(5, Math.round(felt)));
+      if (kind.is(Kind.COARSE_RATINGS)) {
+        rating = Math.min(4, 2 * (int) Math.round(Math.max(0, felt) / 2));
+      }
+      if (!kind.is(Kind.LAZY_NOTES) || rating >= 2) {
+        feel.add(RATED.get(s).withSeverity(rating));
+      }
+    }
+    motos.add(Bench.moto("m" + motos.size(), changes, feel));
+  }
+
+  Entry.Session session() {
+    return Bench.session("s", Bench.SPRING, Bench.HOLLOW, Bench.setup(), motos);
+  }
+
+  List<Setting> settings() {
+    return settings;
+  }
+
+  Setup setup() {
+    return setup;
+  }
+
+  /** The last ratings, by complaint. */
+  Map<Complaint, Feel> felt() {
+    Map<Complaint, Feel> felt = new LinkedHashMap<>();
+    motos.get(motos.size() - 1).report().feel().forEach(each -> felt.put(Complaint.of(each), each));
+    return felt;
+  }
+
+  /** A reading moved by doses and held inside the limits. */
+  Reading moved(Setting setting, int doses) {
+    Reading now = setup.reading(setting.id()).orElseThrow();
+    rutbook.units.Amount dose = Doses.dose(setting).orElseThrow();
+    rutbook.units.Amount by =
+        dose.withValue(
+            dose.value()
+                .multiply(java.math.BigDecimal.valueOf((long) doses * Doses.sign(setting))));
+    return Bounds.hold(Bench.sheet(), setting, now.map(amount -> amount.plus(by)));
+  }
+}
