@@ -1,0 +1,44 @@
+package rutbook.riders;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.util.List;
+import org.junit.jupiter.api.Test;
+import rutbook.json.RulesJson;
+import rutbook.notebook.Bench;
+import rutbook.notebook.Bounds;
+import rutbook.reasoning.NextChange;
+import rutbook.reasoning.RuleBook;
+import rutbook.reasoning.Suggestion;
+
+class RidersTest {
+  @Test
+  void moreLinearRidersAreSolvedThanByThePrintedChartAndFarMoreThanByChance() {
+    var kind = SimulatedRider.Kind.LINEAR;
+    int ours = RidersBench.run(kind, seed -> Method.reasoning(), 15, 1, 2).within12();
+    int chart = RidersBench.run(kind, seed -> Method.chart(), 15, 1, 2).within12();
+    int random = RidersBench.run(kind, Method::random, 15, 1, 2).within12();
+    assertThat(ours).isGreaterThan(chart).isGreaterThan(random + 5);
+  }
+
+  @Test
+  void everySuggestionIsInsideItsLimitsAndTheSameForTheSameNotebook() {
+    RuleBook book = RulesJson.ofTheTrade();
+    for (long seed = 1; seed <= 10; seed++) {
+      SimulatedRider rider = new SimulatedRider(SimulatedRider.Kind.MIXTURE, book, seed);
+      rider.ride(List.of());
+      for (int moto = 0; moto < 8; moto++) {
+        var notebook = Bench.notebook().with(rider.session());
+        NextChange next = NextChange.of(notebook, Bench.BIKE, book);
+        assertThat(NextChange.of(notebook, Bench.BIKE, book).suggestions())
+            .isEqualTo(next.suggestions());
+        for (Suggestion each : next.suggestions()) {
+          assertThat(Bounds.isInside(Bench.sheet(), each.setting(), each.to())).isTrue();
+          assertThat(each.gain()).isGreaterThanOrEqualTo(0.25);
+        }
+        rider.ride(
+            Method.reasoning().next(rider, book).map(Method.Choice::change).stream().toList());
+      }
+    }
+  }
+}
