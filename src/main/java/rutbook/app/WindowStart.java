@@ -90,7 +90,7 @@ final class WindowStart {
         new WindowServices(
             editor,
             () -> UUID.randomUUID().toString(),
-            () -> LocalDate.now(clock),
+            clock,
             phrases.locale(),
             files,
             light,

@@ -1,6 +1,8 @@
 package rutbook.ui;
 
+import java.time.Instant;
 import java.time.LocalDate;
+import java.time.ZoneId;
 import java.util.Optional;
 import java.util.function.Consumer;
 import javafx.beans.property.ReadOnlyObjectProperty;
@@ -45,7 +47,15 @@ public final class Desk {
   }
 
   public LocalDate today() {
-    return services.today().get();
+    return LocalDate.ofInstant(now(), zone());
+  }
+
+  public Instant now() {
+    return services.clock().instant();
+  }
+
+  public ZoneId zone() {
+    return services.clock().getZone();
   }
 
   public Background background() {

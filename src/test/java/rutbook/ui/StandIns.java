@@ -1,8 +1,10 @@
 package rutbook.ui;
 
 import java.nio.file.Path;
+import java.time.Clock;
 import java.time.LocalDate;
 import java.time.LocalTime;
+import java.time.ZoneOffset;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
@@ -20,7 +22,7 @@ final class StandIns {
     return new WindowServices(
         editor,
         () -> "new-" + ids.incrementAndGet(),
-        () -> today,
+        Clock.fixed(today.atTime(LocalTime.NOON).toInstant(ZoneOffset.UTC), ZoneOffset.UTC),
         Locale.ENGLISH,
         new NoFiles(),
         new AlwaysSaved(),
