@@ -78,11 +78,22 @@ public sealed interface ShelfEdit extends Edit {
     }
   }
 
-  /** A new dated sheet, or the sheet of that day changed. Older entries stay with theirs. */
+  /**
+   * A new dated sheet, or the sheet of that day changed. Older entries stay with theirs; a setting
+   * that is new on the sheet is unknown in the setups noted under it.
+   */
   record PutSheet(BikeId bike, Sheet sheet) implements ShelfEdit {
     @Override
     public Notebook applyTo(Notebook notebook) {
-      return notebook.with(required(notebook, bike).with(sheet));
+      Bike next = required(notebook, bike).with(sheet);
+      return Notebook.of(
+          notebook.id(),
+          notebook.shelf().with(next),
+          notebook.entries().stream()
+              .map(entry -> entry.bike().equals(bike) ? NewSettings.unknownIn(entry, next) : entry)
+              .toList(),
+          notebook.ruleChanges(),
+          notebook.display());
     }
   }
 

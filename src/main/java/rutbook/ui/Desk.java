@@ -15,6 +15,7 @@ import rutbook.notebook.BikeId;
 import rutbook.notebook.Notebook;
 import rutbook.notebook.NotebookException;
 import rutbook.ui.fx.Background;
+import rutbook.words.Phrases;
 import rutbook.words.SettingWords;
 import rutbook.words.WindowWords;
 
@@ -72,6 +73,11 @@ public final class Desk {
 
   public String text(String key, Object... facts) {
     return words.text(key, facts);
+  }
+
+  /** The makers of sentences, in the rider's language and units. */
+  public Phrases phrases() {
+    return new Phrases(services.locale(), notebook().display());
   }
 
   public void go(Place place) {
