@@ -5,7 +5,9 @@ import java.util.List;
 
 /** Clicks of an adjuster, counted the way its datum says. */
 public enum ClickUnit implements Unit {
-  CLICK("clicks", "1", "1", "click", "clk", "c");
+  /** What is counted from a stop may be typed with its direction: 14 out. */
+  CLICK(
+      "clicks", "1", "1", "click", "clk", "c", "out", "in", "clicks out", "clicks in", "click out");
 
   private final String symbol;
   private final BigDecimal numerator;

@@ -5,7 +5,7 @@ import java.util.List;
 
 /** Turns of an adjuster without clicks, counted the way its datum says. */
 public enum TurnUnit implements Unit {
-  TURN("turns", "1", "1", "turn", "t", "rev");
+  TURN("turns", "1", "1", "turn", "t", "rev", "out", "in", "turns out", "turns in", "turn out");
 
   private final String symbol;
   private final BigDecimal numerator;

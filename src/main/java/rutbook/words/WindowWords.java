@@ -20,6 +20,10 @@ public final class WindowWords {
     this.bundle = ResourceBundle.getBundle("rutbook.words.Window", locale);
   }
 
+  public Locale locale() {
+    return locale;
+  }
+
   /** The text under a key, with the facts put into their places. */
   public String text(String key, Object... facts) {
     String pattern = bundle.getString(key);

@@ -97,6 +97,15 @@ class AmountTextTest {
   }
 
   @Test
+  void aCountMayBeTypedWithItsDirection() {
+    assertThat(AmountText.parse("14 out", ClickUnit.CLICK))
+        .isEqualTo(Amount.of(14, ClickUnit.CLICK));
+    assertThat(AmountText.parse("3 in", ClickUnit.CLICK)).isEqualTo(Amount.of(3, ClickUnit.CLICK));
+    assertThat(AmountText.parse("1¾ turns out", TurnUnit.TURN)).hasToString("1.75 turns");
+    assertThat(AmountText.parse("3 in", Length.MILLIMETRE)).hasToString("3 in");
+  }
+
+  @Test
   void thinAndUnbreakableSpacesAndInvisibleMarksDoNotMatter() {
     for (String space : List.of(" ", "\u2009", "\u202f", "\u00a0", "\u3000", "\t", " \u200b ")) {
       assertThat(AmountText.parse(space + "9" + space + "1/2" + space + "fl oz", Volume.LITRE))

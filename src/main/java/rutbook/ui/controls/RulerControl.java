@@ -23,6 +23,7 @@ import rutbook.notebook.Setting;
 import rutbook.notebook.Sheet;
 import rutbook.units.Amount;
 import rutbook.units.AmountException;
+import rutbook.units.AmountText;
 import rutbook.words.SettingWords;
 import rutbook.words.WindowWords;
 
@@ -183,7 +184,7 @@ public final class RulerControl extends VBox {
       return;
     }
     try {
-      Amount amount = TypedAmount.parse(field.getText(), view.ruler().step().unit());
+      Amount amount = AmountText.parse(field.getText(), view.ruler().step().unit(), words.locale());
       Optional<NotebookException> refused = Bounds.refusal(sheet, setting, amount);
       if (refused.isPresent()) {
         refuse(settingWords.refusal(setting, refused.get()));

@@ -32,9 +32,9 @@ import rutbook.notebook.TrackId;
 import rutbook.ui.Desk;
 import rutbook.ui.Place;
 import rutbook.ui.controls.Keys;
-import rutbook.ui.controls.TypedAmount;
 import rutbook.units.Amount;
 import rutbook.units.AmountException;
+import rutbook.units.AmountText;
 import rutbook.units.Duration;
 
 /** The few questions of a new session: where, when, what the meter read. */
@@ -115,7 +115,8 @@ final class NewSession extends VBox {
       hours =
           meter.getText().isBlank()
               ? Optional.empty()
-              : Optional.of(TypedAmount.parse(meter.getText(), Duration.HOUR));
+              : Optional.of(
+                  AmountText.parse(meter.getText(), Duration.HOUR, desk.words().locale()));
     } catch (AmountException none) {
       refuse(desk.text("new.bad.meter"), meter);
       return;

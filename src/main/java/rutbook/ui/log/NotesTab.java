@@ -25,9 +25,9 @@ import rutbook.notebook.NotebookException;
 import rutbook.notebook.Ready;
 import rutbook.ui.Desk;
 import rutbook.ui.controls.Keys;
-import rutbook.ui.controls.TypedAmount;
 import rutbook.units.Amount;
 import rutbook.units.AmountException;
+import rutbook.units.AmountText;
 import rutbook.units.Dimension;
 
 /** Conditions of the day, what was checked before riding, and the notes. */
@@ -212,7 +212,11 @@ final class NotesTab extends VBox {
           text.isEmpty()
               ? Optional.empty()
               : Optional.of(
-                  TypedAmount.parse(text, desk.notebook().display().unit(Dimension.TEMPERATURE)));
+                  AmountText.parse(
+                      text,
+                      Dimension.TEMPERATURE,
+                      desk.notebook().display(),
+                      desk.words().locale()));
       refuse("");
       Conditions now = present();
       if (!next.equals(now.air())) {
