@@ -1,6 +1,7 @@
 package rutbook.file;
 
 import java.io.IOException;
+import java.nio.ByteBuffer;
 import java.nio.channels.FileChannel;
 import java.nio.file.FileAlreadyExistsException;
 import java.nio.file.Files;
@@ -16,10 +17,13 @@ import java.util.concurrent.ConcurrentHashMap;
 /**
  * A lock of the operating system on a file made for it; gone with the process, however that ends.
  * The file is removed on release, so whoever takes the lock makes sure that the name still means
- * the file that was locked and not one that was just removed.
+ * the file that was locked and not one that was just removed. The file's identity alone cannot tell
+ * that: the number of a removed file is given at once to the next new one. Therefore a removed file
+ * is marked before it is let go, which whoever opened it in between sees in the file itself.
  */
 final class FileHold implements Disk.Hold {
   private static final int TRIES = 20;
+  private static final byte REMOVED = 0x18;
 
   /**
    * What this process holds. POSIX drops a process's lock when the process closes <em>any</em>
@@ -62,9 +66,13 @@ final class FileHold implements Disk.Hold {
       try {
         makeIfMissing(file);
         Object before = identity(file);
-        channel = FileChannel.open(file, StandardOpenOption.WRITE);
+        channel = FileChannel.open(file, StandardOpenOption.READ, StandardOpenOption.WRITE);
         if (channel.tryLock() == null) {
           return Optional.empty();
+        }
+        if (isRemoved(channel)) {
+          removeAgain(file);
+          continue;
         }
         kept = Objects.equals(before, identity(file));
         if (kept) {
@@ -91,6 +99,21 @@ final class FileHold implements Disk.Hold {
     }
   }
 
+  private static boolean isRemoved(FileChannel channel) throws IOException {
+    ByteBuffer mark = ByteBuffer.allocate(1);
+    return channel.read(mark, 0) == 1 && mark.get(0) == REMOVED;
+  }
+
+  /**
+   * After a power cut a marked file may have its name back; every other named one is empty. Called
+   * with the lock on a marked file, so that no two programs do this at once.
+   */
+  private static void removeAgain(Path file) throws IOException {
+    if (Files.size(file) > 0) {
+      Files.delete(file);
+    }
+  }
+
   /**
    * Which file has the name; null on Windows, where the name of a file that is open stays taken.
    */
@@ -105,6 +128,7 @@ final class FileHold implements Disk.Hold {
     }
     try {
       Files.deleteIfExists(file);
+      channel.write(ByteBuffer.wrap(new byte[] {REMOVED}), 0);
     } finally {
       channel.close();
       HELD_HERE.remove(file);

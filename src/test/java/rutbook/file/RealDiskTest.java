@@ -213,4 +213,21 @@ class RealDiskTest {
     assertThat(WindowSettings.from(stored.load()))
         .isEqualTo(WindowSettings.unset().opened("ü.rut"));
   }
+
+  /** A number given again to a new file, or a name that comes back after a power cut. */
+  @Test
+  void aLockFileThatWasRemovedIsNotTakenForTheLock() throws IOException {
+    Path lock = folder.resolve("lock");
+    Path removed = folder.resolve("removed");
+    Disk.Hold first = disk.lock(lock).orElseThrow();
+    Files.createLink(removed, lock);
+    first.close();
+    Files.createLink(lock, removed);
+
+    Disk.Hold second = disk.lock(lock).orElseThrow();
+    assertThat(Files.isSameFile(lock, removed)).isFalse();
+    assertThat(disk.lock(lock)).isEmpty();
+    second.close();
+    assertThat(lock).doesNotExist();
+  }
 }
