@@ -66,7 +66,8 @@ public final class Main {
     try {
       return NotebookJson.read(bytes);
     } catch (JsonException noNotebook) {
-      throw Refusal.file(name + ": " + new JsonWords(phrases).sentence(noNotebook));
+      throw Refusal.file(
+          name + ": " + new JsonWords(phrases).sentence(noNotebook), noNotebook.fault());
     }
   }
 

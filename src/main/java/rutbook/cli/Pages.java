@@ -2,7 +2,6 @@ package rutbook.cli;
 
 import java.util.List;
 import java.util.Optional;
-import rutbook.compare.BikeCheck;
 import rutbook.compare.Comparison;
 import rutbook.compare.FeelRow;
 import rutbook.compare.Finding;
@@ -150,16 +149,14 @@ final class Pages {
     }
   }
 
-  /** Says the findings; whether one of them is a problem. */
-  boolean check() {
-    List<Finding> findings = BikeCheck.of(opened.timeline());
+  /** What wants attention. */
+  void check(List<Finding> findings) {
     if (findings.isEmpty()) {
       terminal.line(opened.say("all-well"));
     }
     for (Finding finding : findings) {
       terminal.line(opened.say("item", opened.comparing().finding(finding)));
     }
-    return findings.stream().anyMatch(Finding::isProblem);
   }
 
   /** The steps in order with their values and cautions. */
@@ -178,8 +175,8 @@ final class Pages {
     terminal.line(opened.say("time", number, plan.minutesLeft()));
   }
 
-  /** The way back in order; whether something is held short of the baseline. */
-  boolean back(ReturnToBaseline back) {
+  /** The way back in order. */
+  void back(ReturnToBaseline back) {
     int number = 0;
     for (ReturnItem item : back.items()) {
       number++;
@@ -193,6 +190,5 @@ final class Pages {
     if (number == 0) {
       terminal.line(2, opened.say("at-baseline"));
     }
-    return !back.shortfalls().isEmpty();
   }
 }

@@ -1,14 +1,23 @@
 package rutbook.cli;
 
 import java.util.List;
+import java.util.Optional;
+import java.util.function.Consumer;
 import java.util.function.Function;
 import picocli.CommandLine;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
 import picocli.CommandLine.ParentCommand;
+import rutbook.compare.BikeCheck;
 import rutbook.compare.Comparison;
+import rutbook.compare.Finding;
 import rutbook.compare.Subject;
+import rutbook.json.CheckAnswer;
+import rutbook.json.CompareAnswer;
+import rutbook.json.LogAnswer;
+import rutbook.json.RebuildAnswer;
+import rutbook.json.Reply;
 import rutbook.notebook.Entry;
 import rutbook.notebook.Notebook;
 import rutbook.notebook.Renewed;
@@ -28,6 +37,12 @@ import rutbook.words.Phrases;
     name = "rutbook",
     mixinStandardHelpOptions = true,
     description = "A suspension notebook for off-road riders.",
+    footer = {
+      "",
+      "Every command on a notebook answers with one JSON object when given --json.",
+      "Exit: 0 done, 1 a problem or shortfall was found, 2 wrong use,",
+      "      3 the file cannot be read, 4 unexpected."
+    },
     subcommands = {
       RutbookCommand.Log.class,
       RutbookCommand.Compare.class,
@@ -35,6 +50,8 @@ import rutbook.words.Phrases;
       RutbookCommand.Check.class
     })
 public final class RutbookCommand implements Runnable {
+  private static final String JSON = "--json";
+
   private final Terminal terminal;
   private final Function<String, Notebook> reader;
   private final Runnable otherwise;
@@ -66,28 +83,34 @@ public final class RutbookCommand implements Runnable {
   }
 
   /** Runs the command line; returns the exit code. */
-  public int execute(Terminal errors, java.util.function.Consumer<Throwable> log, String... words) {
+  public int execute(Terminal errors, Consumer<Throwable> log, String... words) {
     CommandLine line = new CommandLine(this);
     line.setColorScheme(CommandLine.Help.defaultColorScheme(CommandLine.Help.Ansi.OFF));
+    line.setOut(terminal.writer());
     line.setCaseInsensitiveEnumValuesAllowed(true);
+    boolean json = List.of(words).contains(JSON);
     line.setParameterExceptionHandler(
-        (thrown, arguments) -> {
-          errors.line(thrown.getMessage());
-          return Exit.WRONG_USE;
-        });
+        (thrown, arguments) -> refused(Refusal.use(thrown.getMessage()), errors, json));
     line.setExecutionExceptionHandler(
         (thrown, command, result) -> {
           if (thrown instanceof Refusal refusal) {
-            errors.line(refusal.getMessage());
-            return refusal.exit();
+            return refused(refusal, errors, json);
           }
           log.accept(thrown);
-          errors.line(
-              Phrases.english(Display.METRIC)
-                  .say("Cli", "unexpected", thrown.getClass().getSimpleName()));
-          return Exit.UNEXPECTED;
+          String name = thrown.getClass().getSimpleName();
+          String said = Phrases.english(Display.METRIC).say("Cli", "unexpected", name);
+          return refused(Refusal.unexpected(said), errors, json);
         });
     return line.execute(words);
+  }
+
+  private int refused(Refusal refusal, Terminal errors, boolean json) {
+    if (json) {
+      terminal.json(refusal.reply().text(refusal.exit(), Optional.empty(), Optional.empty()));
+    } else {
+      errors.line(refusal.getMessage());
+    }
+    return refusal.exit();
   }
 
   /** What every command on a notebook has. */
@@ -106,6 +129,13 @@ public final class RutbookCommand implements Runnable {
         description = "metric or us; otherwise the notebook's own choice.")
     private String units;
 
+    @Option(
+        names = JSON,
+        description =
+            "Answer with one JSON object on standard output, also when it is a refusal: amounts"
+                + " have a value and a unit, as written in the notebook or as --units says.")
+    private boolean json;
+
     OpenedNotebook opened() {
       Notebook notebook = parent.reader.apply(file);
       return OpenedNotebook.of(notebook, bike, display(notebook));
@@ -121,8 +151,20 @@ public final class RutbookCommand implements Runnable {
       };
     }
 
-    Pages pages(OpenedNotebook opened) {
-      return new Pages(opened, parent.terminal);
+    /**
+     * Gives the answer of a command: as JSON when that was asked for, as lines otherwise.
+     *
+     * @return the exit code that was given
+     */
+    int answer(OpenedNotebook opened, int exit, Reply reply, Consumer<Pages> lines) {
+      if (json) {
+        Optional<Display> asked =
+            units.isEmpty() ? Optional.empty() : Optional.of(display(opened.notebook()));
+        terminal().json(reply.text(exit, Optional.of(opened.bike()), asked));
+      } else {
+        lines.accept(new Pages(opened, parent.terminal));
+      }
+      return exit;
     }
 
     Terminal terminal() {
@@ -135,13 +177,17 @@ public final class RutbookCommand implements Runnable {
     @Override
     public Integer call() {
       OpenedNotebook opened = opened();
+      Reply reply = LogAnswer.of(opened.notebook(), opened.timeline());
+      return answer(opened, Exit.DONE, reply, pages -> lines(opened, pages));
+    }
+
+    private void lines(OpenedNotebook opened, Pages pages) {
       terminal().line(opened.bike().name());
-      pages(opened).onTheBike();
+      pages.onTheBike();
       for (Entry.Session session : opened.timeline().sessions()) {
         terminal().blank();
-        pages(opened).session(session);
+        pages.session(session);
       }
-      return Exit.DONE;
     }
   }
 
@@ -163,8 +209,9 @@ public final class RutbookCommand implements Runnable {
       References references = new References(opened);
       Subject before = references.subject(from);
       Subject after = references.subject(to);
-      pages(opened).comparison(Comparison.of(before, after));
-      return Exit.DONE;
+      Comparison comparison = Comparison.of(before, after);
+      return answer(
+          opened, Exit.DONE, CompareAnswer.of(comparison), pages -> pages.comparison(comparison));
     }
   }
 
@@ -198,13 +245,17 @@ public final class RutbookCommand implements Runnable {
               PlanFrom.beginning(opened.timeline(), scope, renewed)
                   .orElseThrow(() -> Refusal.use(opened.say("no-baseline"))),
               Advisor.SILENT);
-      pages(opened).plan(plan);
+      int exit = plan.back().shortfalls().isEmpty() ? Exit.DONE : Exit.PROBLEM;
+      return answer(opened, exit, RebuildAnswer.of(plan), pages -> lines(opened, plan, pages));
+    }
+
+    private void lines(OpenedNotebook opened, Plan plan, Pages pages) {
+      pages.plan(plan);
       terminal().blank();
-      boolean shortfall = pages(opened).back(plan.back());
-      if (shortfall) {
+      pages.back(plan.back());
+      if (!plan.back().shortfalls().isEmpty()) {
         terminal().line(opened.say("found-shortfall"));
       }
-      return shortfall ? Exit.PROBLEM : Exit.DONE;
     }
 
     private static Renewed renewed(OpenedNotebook opened, String word) {
@@ -222,7 +273,9 @@ public final class RutbookCommand implements Runnable {
     @Override
     public Integer call() {
       OpenedNotebook opened = opened();
-      return pages(opened).check() ? Exit.PROBLEM : Exit.DONE;
+      List<Finding> findings = BikeCheck.of(opened.timeline());
+      int exit = findings.stream().anyMatch(Finding::isProblem) ? Exit.PROBLEM : Exit.DONE;
+      return answer(opened, exit, CheckAnswer.of(findings), pages -> pages.check(findings));
     }
   }
 }

@@ -1,7 +1,9 @@
 package rutbook.cli;
 
 import java.io.PrintStream;
+import java.io.PrintWriter;
 import java.nio.charset.Charset;
+import java.nio.charset.CharsetEncoder;
 import rutbook.words.Printable;
 
 /** Where lines go: wrapped at 80 columns, in letters that the terminal can show. */
@@ -9,15 +11,41 @@ public final class Terminal {
   static final int WIDTH = 80;
 
   private final PrintStream out;
+  private final CharsetEncoder encoder;
   private final Printable printable;
 
   public Terminal(PrintStream out, Charset charset) {
     this.out = out;
+    this.encoder = charset.newEncoder();
     this.printable = new Printable(charset);
+  }
+
+  /** For whoever prints on its own, such as the help of the command line. */
+  PrintWriter writer() {
+    return new PrintWriter(out, true);
   }
 
   void line(String text) {
     line(0, text);
+  }
+
+  /**
+   * A JSON text as it is; what the terminal's letters cannot say, which only stands in strings, is
+   * written as its escape.
+   */
+  void json(String text) {
+    StringBuilder shown = new StringBuilder(text.length());
+    text.codePoints().forEach(point -> append(shown, Character.toString(point)));
+    out.print(shown);
+    out.flush();
+  }
+
+  private void append(StringBuilder shown, String letter) {
+    if (encoder.canEncode(letter)) {
+      shown.append(letter);
+    } else {
+      letter.chars().forEach(unit -> shown.append(String.format("\\u%04x", unit)));
+    }
   }
 
   void blank() {

@@ -2,6 +2,7 @@ package rutbook.cli;
 
 import java.util.List;
 import java.util.Set;
+import rutbook.compare.BikeCheck;
 import rutbook.compare.Comparison;
 import rutbook.compare.Subject;
 import rutbook.notebook.Entry;
@@ -55,7 +56,7 @@ public final class Tour {
         .map(from -> Planner.plan(from, Advisor.SILENT))
         .ifPresent(plan -> pages.back(plan.back()));
     terminal.heading(opened.say("tour.check"));
-    pages.check();
+    pages.check(BikeCheck.of(timeline));
     terminal.heading(opened.say("tour.window"));
   }
 }

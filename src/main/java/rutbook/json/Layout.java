@@ -11,6 +11,9 @@ final class Layout implements PrettyPrinter {
   private int depth;
   private boolean oneLine;
 
+  /** Whether what is open at a depth stays on one line, whatever stands in it. */
+  private final boolean[] together = new boolean[ReadingLimits.DEPTH + 1];
+
   /** Switches to one line, or back; returns what was before. */
   boolean oneLine(boolean now) {
     boolean before = oneLine;
@@ -22,10 +25,20 @@ final class Layout implements PrettyPrinter {
     return oneLine;
   }
 
-  private void newLine(JsonGenerator out) throws IOException {
-    if (!oneLine) {
-      out.writeRaw('\n');
-      out.writeRaw(SPACES, 0, Math.min(SPACES.length(), 2 * depth));
+  private void newLine(JsonGenerator out, int indent) throws IOException {
+    out.writeRaw('\n');
+    out.writeRaw(SPACES, 0, Math.min(SPACES.length(), 2 * indent));
+  }
+
+  private void start(JsonGenerator out, char bracket) throws IOException {
+    out.writeRaw(bracket);
+    depth++;
+    together[depth] = oneLine;
+  }
+
+  private void first(JsonGenerator out) throws IOException {
+    if (!together[depth]) {
+      newLine(out, depth);
     }
   }
 
@@ -36,13 +49,12 @@ final class Layout implements PrettyPrinter {
 
   @Override
   public void writeStartObject(JsonGenerator out) throws IOException {
-    out.writeRaw('{');
-    depth++;
+    start(out, '{');
   }
 
   @Override
   public void beforeObjectEntries(JsonGenerator out) throws IOException {
-    newLine(out);
+    first(out);
   }
 
   @Override
@@ -62,13 +74,12 @@ final class Layout implements PrettyPrinter {
 
   @Override
   public void writeStartArray(JsonGenerator out) throws IOException {
-    out.writeRaw('[');
-    depth++;
+    start(out, '[');
   }
 
   @Override
   public void beforeArrayValues(JsonGenerator out) throws IOException {
-    newLine(out);
+    first(out);
   }
 
   @Override
@@ -82,15 +93,15 @@ final class Layout implements PrettyPrinter {
   }
 
   private void separate(JsonGenerator out) throws IOException {
-    out.writeRaw(oneLine ? ", " : ",");
-    newLine(out);
+    out.writeRaw(together[depth] ? ", " : ",");
+    first(out);
   }
 
   private void end(JsonGenerator out, int count, char bracket) throws IOException {
-    depth--;
-    if (count > 0) {
-      newLine(out);
+    if (count > 0 && !together[depth]) {
+      newLine(out, depth - 1);
     }
+    depth--;
     out.writeRaw(bracket);
   }
 }

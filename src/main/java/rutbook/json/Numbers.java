@@ -3,6 +3,7 @@ package rutbook.json;
 import com.fasterxml.jackson.core.JsonToken;
 import java.io.IOException;
 import java.math.BigDecimal;
+import java.math.MathContext;
 import java.util.List;
 import java.util.OptionalDouble;
 import java.util.OptionalInt;
@@ -11,6 +12,8 @@ import rutbook.json.JsonFault.Kind;
 
 /** Values that are a plain number, or yes or no, in the file. */
 final class Numbers {
+  private static final int FIGURE_DIGITS = 6;
+
   static final Shape<Integer> WHOLE =
       new Shape<>() {
         @Override
@@ -64,6 +67,14 @@ final class Numbers {
         public void write(BigDecimal value, Out out) throws IOException {
           out.generator().writeNumber(value);
         }
+      };
+
+  /** A computed figure, to six digits: more than anything on a bike is known to. */
+  static final Writes<Double> FIGURE =
+      (value, out) -> {
+        BigDecimal figure = new BigDecimal(value).round(new MathContext(FIGURE_DIGITS));
+        BigDecimal plain = figure.signum() == 0 ? BigDecimal.ZERO : figure.stripTrailingZeros();
+        out.generator().writeNumber(plain.toPlainString());
       };
 
   static final Shape<Boolean> YES_OR_NO =

@@ -5,6 +5,9 @@ import com.fasterxml.jackson.core.JsonGenerator;
 import java.io.ByteArrayOutputStream;
 import java.io.IOException;
 import java.io.UncheckedIOException;
+import java.util.Optional;
+import rutbook.units.Display;
+import rutbook.units.Unit;
 
 /** A text being written: indented, UTF-8, with a line end at its end. */
 final class Out {
@@ -14,22 +17,36 @@ final class Out {
   }
 
   private final JsonGenerator generator;
+  private final Optional<Display> units;
   private final Layout layout = new Layout();
 
-  private Out(JsonGenerator generator) {
+  private Out(JsonGenerator generator, Optional<Display> units) {
     this.generator = generator;
+    this.units = units;
     generator.setPrettyPrinter(layout);
   }
 
   static byte[] bytes(Part part) {
+    return bytes(Optional.empty(), part);
+  }
+
+  /**
+   * @param units those in which answers give their amounts; empty leaves each as it was written
+   */
+  static byte[] bytes(Optional<Display> units, Part part) {
     ByteArrayOutputStream bytes = new ByteArrayOutputStream(1 << 14);
     try (JsonGenerator generator = In.FACTORY.createGenerator(bytes, JsonEncoding.UTF8)) {
-      part.write(new Out(generator));
+      part.write(new Out(generator, units));
       generator.writeRaw('\n');
     } catch (IOException impossible) {
       throw new UncheckedIOException(impossible);
     }
     return bytes.toByteArray();
+  }
+
+  /** The unit in which an amount is answered. */
+  Unit unit(Unit written) {
+    return units.map(display -> display.unit(written.dimension())).orElse(written);
   }
 
   JsonGenerator generator() {
