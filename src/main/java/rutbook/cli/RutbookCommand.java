@@ -114,6 +114,7 @@ public final class RutbookCommand implements Runnable {
   }
 
   /** What every command on a notebook has. */
+  @Command(mixinStandardHelpOptions = true)
   abstract static class OnNotebook implements java.util.concurrent.Callable<Integer> {
     @ParentCommand private RutbookCommand parent;
 
