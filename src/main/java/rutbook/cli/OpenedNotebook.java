@@ -1,14 +1,23 @@
 package rutbook.cli;
 
+import java.util.List;
+import java.util.Optional;
+import rutbook.json.RulesJson;
 import rutbook.notebook.Bike;
 import rutbook.notebook.Notebook;
+import rutbook.notebook.Oil;
+import rutbook.notebook.OilId;
 import rutbook.notebook.Timeline;
+import rutbook.reasoning.RuleBook;
+import rutbook.rebuild.Advisor;
+import rutbook.rebuild.BenchAdvice;
 import rutbook.units.Display;
 import rutbook.words.ChangeWords;
 import rutbook.words.CompareWords;
 import rutbook.words.Phrases;
 import rutbook.words.PlanWords;
 import rutbook.words.ReadingWords;
+import rutbook.words.RemarkWords;
 
 /** A notebook with the bike in question and the words for it. */
 record OpenedNotebook(Notebook notebook, Bike bike, Phrases phrases) {
@@ -38,6 +47,25 @@ record OpenedNotebook(Notebook notebook, Bike bike, Phrases phrases) {
                         "Cli", name.isEmpty() ? "which-bike" : "no-such-bike", name, names)));
   }
 
+  /**
+   * The oil of that name; none for an empty name.
+   *
+   * @throws Refusal when no oil on the shelf has it
+   */
+  Optional<OilId> oil(String name) {
+    if (name.isEmpty()) {
+      return Optional.empty();
+    }
+    List<Oil> oils = notebook.shelf().oils();
+    String names = String.join(", ", oils.stream().map(each -> phrases.safe(each.name())).toList());
+    return Optional.of(
+        oils.stream()
+            .filter(each -> each.name().equalsIgnoreCase(name) || each.id().text().equals(name))
+            .map(Oil::id)
+            .findFirst()
+            .orElseThrow(() -> Refusal.use(phrases.say("Cli", "no-such-oil", name, names))));
+  }
+
   Timeline timeline() {
     return Timeline.of(notebook, bike.id());
   }
@@ -52,6 +80,16 @@ record OpenedNotebook(Notebook notebook, Bike bike, Phrases phrases) {
 
   CompareWords comparing() {
     return new CompareWords(phrases);
+  }
+
+  RemarkWords remarks() {
+    return new RemarkWords(phrases);
+  }
+
+  /** What curves, oils and rules have to say beside a plan. */
+  Advisor advisor() {
+    RuleBook rules = RulesJson.ofTheTrade().with(notebook.ruleChanges());
+    return BenchAdvice.of(notebook, timeline(), rules);
   }
 
   PlanWords planning() {

@@ -17,6 +17,7 @@ import rutbook.notebook.Setup;
 import rutbook.notebook.Sheet;
 import rutbook.notebook.Timeline;
 import rutbook.rebuild.Plan;
+import rutbook.rebuild.Remark;
 import rutbook.rebuild.ReturnItem;
 import rutbook.rebuild.ReturnToBaseline;
 import rutbook.rebuild.Step;
@@ -173,6 +174,18 @@ final class Pages {
       }
     }
     terminal.line(opened.say("time", number, plan.minutesLeft()));
+    beforeTheRide(plan);
+  }
+
+  /** What new oil and parts do: a sense with its figure. */
+  void beforeTheRide(Plan plan) {
+    if (!plan.remarks().isEmpty()) {
+      terminal.blank();
+      terminal.line(opened.say("before-ride"));
+    }
+    for (Remark remark : plan.remarks()) {
+      terminal.line(2, opened.say("item", opened.remarks().remark(plan.sheet(), remark)));
+    }
   }
 
   /** The way back in order. */
@@ -185,6 +198,11 @@ final class Pages {
         item.what()
             .shortfalls()
             .forEach(shortfall -> terminal.line(6, opened.planning().shortfall(shortfall)));
+        item.what()
+            .remarks()
+            .forEach(
+                remark ->
+                    terminal.line(6, opened.remarks().remark(opened.bike().latestSheet(), remark)));
       }
     }
     if (number == 0) {

@@ -22,7 +22,6 @@ import rutbook.notebook.Entry;
 import rutbook.notebook.Notebook;
 import rutbook.notebook.Renewed;
 import rutbook.notebook.Scope;
-import rutbook.rebuild.Advisor;
 import rutbook.rebuild.Plan;
 import rutbook.rebuild.PlanFrom;
 import rutbook.rebuild.Planner;
@@ -232,6 +231,9 @@ public final class RutbookCommand implements Runnable {
         description = "What goes in new: oil, seals, spring, valving.")
     private List<String> changed = List.of();
 
+    @Option(names = "--oil", defaultValue = "", description = "Which oil goes in, by its name.")
+    private String oil;
+
     @Override
     public Integer call() {
       OpenedNotebook opened = opened();
@@ -243,9 +245,9 @@ public final class RutbookCommand implements Runnable {
       changed.forEach(word -> renewed.add(renewed(opened, word)));
       Plan plan =
           Planner.plan(
-              PlanFrom.beginning(opened.timeline(), scope, renewed)
+              PlanFrom.beginning(opened.timeline(), scope, renewed, opened.oil(oil))
                   .orElseThrow(() -> Refusal.use(opened.say("no-baseline"))),
-              Advisor.SILENT);
+              opened.advisor());
       int exit = plan.back().shortfalls().isEmpty() ? Exit.DONE : Exit.PROBLEM;
       return answer(opened, exit, RebuildAnswer.of(plan), pages -> lines(opened, plan, pages));
     }

@@ -1,17 +1,19 @@
 package rutbook.cli;
 
 import java.util.List;
+import java.util.Optional;
 import java.util.Set;
 import rutbook.compare.BikeCheck;
 import rutbook.compare.Comparison;
 import rutbook.compare.Subject;
 import rutbook.notebook.Entry;
 import rutbook.notebook.Notebook;
+import rutbook.notebook.Oil;
+import rutbook.notebook.OilId;
 import rutbook.notebook.Renewed;
 import rutbook.notebook.Scope;
 import rutbook.notebook.Timeline;
 import rutbook.notebook.Track;
-import rutbook.rebuild.Advisor;
 import rutbook.rebuild.PlanFrom;
 import rutbook.rebuild.Planner;
 
@@ -52,9 +54,14 @@ public final class Tour {
       pages.comparison(Comparison.of(best.get(0), best.get(1)));
     }
     terminal.heading(opened.say("tour.back"));
-    PlanFrom.beginning(timeline, Scope.FORK, Set.of(Renewed.OIL))
-        .map(from -> Planner.plan(from, Advisor.SILENT))
-        .ifPresent(plan -> pages.back(plan.back()));
+    Optional<OilId> oil = opened.notebook().shelf().oils().stream().map(Oil::id).findFirst();
+    PlanFrom.beginning(timeline, Scope.FORK, Set.of(Renewed.OIL), oil)
+        .map(from -> Planner.plan(from, opened.advisor()))
+        .ifPresent(
+            plan -> {
+              pages.back(plan.back());
+              pages.beforeTheRide(plan);
+            });
     terminal.heading(opened.say("tour.check"));
     pages.check(BikeCheck.of(timeline));
     terminal.heading(opened.say("tour.window"));

@@ -58,10 +58,10 @@ public record SagFigures(
   /** Share of the rider's weight on the rear wheel, seated; our own choice, no source. */
   public static final double REAR_SHARE = 0.6;
 
-  private static final Believable SAG = new Believable(Dimension.LENGTH, 0, 0.4);
+  static final Believable SAG = new Believable(Dimension.LENGTH, 0, 0.4);
   private static final Believable WEIGHT = new Believable(Dimension.MASS, 20, 300);
-  private static final Believable RATE = new Believable(Dimension.SPRING_RATE, 5e3, 5e5);
-  private static final Believable PRELOAD = new Believable(Dimension.LENGTH, 0, 0.1);
+  static final Believable RATE = new Believable(Dimension.SPRING_RATE, 5e3, 5e5);
+  static final Believable PRELOAD = new Believable(Dimension.LENGTH, 0, 0.1);
   private static final double GRAVITY = 9.80665;
 
   public SagFigures {
@@ -225,7 +225,7 @@ public record SagFigures(
     return own.orElse(trade);
   }
 
-  private static Optional<Setting> one(Sheet sheet, Role role) {
+  static Optional<Setting> one(Sheet sheet, Role role) {
     return sheet.settings(role).stream().findFirst();
   }
 

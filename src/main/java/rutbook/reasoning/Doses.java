@@ -58,7 +58,7 @@ public final class Doses {
   }
 
   /** A reading moved by whole doses towards more of the setting, on both legs alike. */
-  static Reading moved(Setting setting, Reading reading, int doses) {
+  public static Reading moved(Setting setting, Reading reading, int doses) {
     Amount dose = dose(setting).orElseThrow();
     Amount by =
         dose.withValue(

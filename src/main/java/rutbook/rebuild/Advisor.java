@@ -2,6 +2,8 @@ package rutbook.rebuild;
 
 import java.util.List;
 import rutbook.notebook.Job;
+import rutbook.notebook.Reading;
+import rutbook.notebook.Setting;
 import rutbook.notebook.Setup;
 import rutbook.notebook.Sheet;
 
@@ -11,7 +13,8 @@ public interface Advisor {
   Advisor SILENT =
       new Advisor() {
         @Override
-        public List<Remark> onShortfall(Sheet sheet, Setup now, Shortfall shortfall) {
+        public List<Remark> onShortfall(
+            Sheet sheet, Setup reached, Setting setting, Reading wanted) {
           return List.of();
         }
 
@@ -22,10 +25,13 @@ public interface Advisor {
       };
 
   /**
-   * What a shortfall does, and the nearest setting that can make it up. A target beyond the limits
-   * of the sheet is held by whoever asks.
+   * What holding a setting inside its limits does, and the nearest other setting that can make it
+   * up. A target beyond the limits of the sheet is held by whoever asks.
+   *
+   * @param reached the setup at the end of the way back, with the setting as it is held
+   * @param wanted what the baseline wants of it, on each leg
    */
-  List<Remark> onShortfall(Sheet sheet, Setup now, Shortfall shortfall);
+  List<Remark> onShortfall(Sheet sheet, Setup reached, Setting setting, Reading wanted);
 
   /** What new oil or parts do, said before the ride and never turned into clicks. */
   List<Remark> onRenewed(Sheet sheet, Setup baseline, Job job);

@@ -6,6 +6,7 @@ import java.util.Optional;
 import rutbook.notebook.Entry;
 import rutbook.notebook.Job;
 import rutbook.notebook.Notebook;
+import rutbook.notebook.OilId;
 import rutbook.notebook.Placed;
 import rutbook.notebook.Reading;
 import rutbook.notebook.Renewed;
@@ -44,6 +45,12 @@ public record PlanFrom(Sheet sheet, Entry.Baseline baseline, Job job, List<StepD
   /** Of a job that has not begun: the newest sheet and baseline, and what is on the bike now. */
   public static Optional<PlanFrom> beginning(
       Timeline timeline, Scope scope, java.util.Set<Renewed> renewed) {
+    return beginning(timeline, scope, renewed, Optional.empty());
+  }
+
+  /** The same with the oil that goes in. */
+  public static Optional<PlanFrom> beginning(
+      Timeline timeline, Scope scope, java.util.Set<Renewed> renewed, Optional<OilId> oil) {
     Sheet sheet = timeline.bike().latestSheet();
     return timeline
         .baseline()
@@ -52,13 +59,7 @@ public record PlanFrom(Sheet sheet, Entry.Baseline baseline, Job job, List<StepD
                 new PlanFrom(
                     sheet,
                     baseline,
-                    new Job(
-                        scope,
-                        renewed,
-                        baseline.id(),
-                        timeline.now(),
-                        sheet.from(),
-                        Optional.empty()),
+                    new Job(scope, renewed, baseline.id(), timeline.now(), sheet.from(), oil),
                     List.of()));
   }
 

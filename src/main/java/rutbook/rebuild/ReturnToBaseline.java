@@ -40,28 +40,36 @@ public record ReturnToBaseline(List<SettingReturn> settings, List<Setting> noTar
       if (wanted.isEmpty()) {
         noTarget.add(setting);
       } else {
-        settings.add(back(sheet, setting, wanted.get(), now, advisor));
+        settings.add(back(sheet, setting, wanted.get(), now));
       }
     }
+    Setup reached = reached(settings, now);
+    settings.replaceAll(each -> advised(sheet, each, reached, advisor));
     settings.sort(Comparator.comparingInt(each -> TradeOrder.rank(each.setting().role())));
     return new ReturnToBaseline(settings, noTarget);
   }
 
-  private static SettingReturn back(
-      Sheet sheet, Setting setting, Reading wanted, Setup now, Advisor advisor) {
+  private static SettingReturn back(Sheet sheet, Setting setting, Reading wanted, Setup now) {
     Reading stands =
         now.reading(setting.id())
             .orElseGet(() -> Reading.unknown(setting.carrier(), WhyUnknown.NOT_NOTED));
     Target target = target(sheet, setting, wanted);
-    List<Remark> remarks = new ArrayList<>();
-    for (Shortfall shortfall : target.shortfalls()) {
-      for (Remark remark : advisor.onShortfall(sheet, now, shortfall)) {
-        bounded(sheet, remark).ifPresent(remarks::add);
-      }
-    }
     boolean outside = !Bounds.isInside(sheet, setting, stands);
     return new SettingReturn(
-        setting, stands, wanted, target, moves(setting, stands, target), outside, remarks);
+        setting, stands, wanted, target, moves(setting, stands, target), outside, List.of());
+  }
+
+  /** With what is to be said of a target that today's limits hold. */
+  private static SettingReturn advised(
+      Sheet sheet, SettingReturn back, Setup reached, Advisor advisor) {
+    if (back.shortfalls().isEmpty()) {
+      return back;
+    }
+    List<Remark> remarks = new ArrayList<>();
+    for (Remark remark : advisor.onShortfall(sheet, reached, back.setting(), back.wanted())) {
+      bounded(sheet, remark).ifPresent(remarks::add);
+    }
+    return back.with(remarks);
   }
 
   /** The target for a wanted reading: held inside today's limits, with what that leaves short. */
@@ -104,13 +112,10 @@ public record ReturnToBaseline(List<SettingReturn> settings, List<Setting> noTar
       return Optional.of(remark);
     }
     return sheet
-        .setting(makesUp.setting())
+        .setting(makesUp.setting().id())
         .map(setting -> Bounds.hold(sheet, setting, makesUp.to()))
         .filter(held -> !held.sameAs(makesUp.from()))
-        .map(
-            held ->
-                new Remark.MakesUp(
-                    makesUp.setting(), makesUp.from(), held, makesUp.basis(), makesUp.estimate()));
+        .map(makesUp::held);
   }
 
   public Optional<SettingReturn> of(SettingId id) {
@@ -123,6 +128,10 @@ public record ReturnToBaseline(List<SettingReturn> settings, List<Setting> noTar
 
   /** The setup that the bike has when every target is met; other settings as they are now. */
   public Setup reached(Setup now) {
+    return reached(settings, now);
+  }
+
+  private static Setup reached(List<SettingReturn> settings, Setup now) {
     Setup setup = now;
     for (SettingReturn each : settings) {
       setup = setup.with(Placed.set(each.setting().id(), each.target().reading()));

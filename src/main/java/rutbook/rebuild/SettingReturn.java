@@ -21,6 +21,10 @@ public record SettingReturn(
     remarks = List.copyOf(remarks);
   }
 
+  SettingReturn with(List<Remark> newRemarks) {
+    return new SettingReturn(setting, now, wanted, target, moves, foundOutside, newRemarks);
+  }
+
   /** Whether a leg that has a target is not known to be anywhere. */
   public boolean unknown() {
     return moves.stream().anyMatch(move -> move.from().isEmpty());

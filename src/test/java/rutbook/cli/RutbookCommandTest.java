@@ -86,7 +86,17 @@ class RutbookCommandTest {
     assertThat(run("rebuild", "narrowed", "--fork", "--changed", "oil")).isEqualTo(Exit.PROBLEM);
     assertThat(said().replaceAll("\\s+", " "))
         .contains("wanted 345 mL, today's most is 340 mL: held there, 5 mL short.")
-        .contains("Outer chamber oil: to 340 mL");
+        .contains("Outer chamber oil: to 340 mL")
+        .contains("By the curve: air force at the end of the travel −")
+        .contains("by a rule of the trade; a ride decides.");
+  }
+
+  @Test
+  void whatNewOilDoesIsSaidBeforeTheRide() {
+    run("rebuild", "season", "--fork", "--changed", "oil", "--oil", "Cartridge oil, thin");
+    assertThat(said().replaceAll("\\s+", " "))
+        .contains("Before the ride: - Cartridge oil, thin is 0.7")
+        .contains("at 50 °C: faster, and softer at low speed.");
   }
 
   @Test
@@ -150,6 +160,7 @@ class RutbookCommandTest {
         "log empty",
         "rebuild season",
         "rebuild season --fork --changed paint",
+        "rebuild season --fork --changed oil --oil Lard",
         "fly season",
       })
   void wrongUseIsASentenceAndExitTwo(String words) {

@@ -10,12 +10,14 @@ import java.util.ArrayList;
 import java.util.Collections;
 import java.util.List;
 import java.util.Optional;
+import java.util.OptionalDouble;
 import org.junit.jupiter.api.Test;
 import rutbook.notebook.Bench;
 import rutbook.notebook.Carrier;
 import rutbook.notebook.Job;
 import rutbook.notebook.Reading;
 import rutbook.notebook.Sense;
+import rutbook.notebook.Setting;
 import rutbook.notebook.Setup;
 import rutbook.notebook.Sheet;
 import rutbook.notebook.Side;
@@ -126,18 +128,20 @@ class ReturnToBaselineTest {
   void whatMakesUpForAShortfallIsItselfHeldInsideItsLimits() {
     Sheet sheet = Bench.sheet();
     Setup wanted = Jobs.with(BASELINE, Bench.FORK_OIL, Reading.bothLegs(ml("390")));
+    Setting compression = sheet.setting(Bench.FORK_COMPRESSION).orElseThrow();
     Advisor bold =
         new Advisor() {
           @Override
-          public List<Remark> onShortfall(Sheet on, Setup now, Shortfall shortfall) {
+          public List<Remark> onShortfall(Sheet on, Setup reached, Setting held, Reading wish) {
             return List.of(
                 new Remark.Curve(-0.04, -0.006, true),
                 new Remark.MakesUp(
-                    Bench.FORK_COMPRESSION,
+                    compression,
                     Reading.bothLegs(clicks(12)),
                     Reading.bothLegs(clicks(-3)),
                     Remark.Basis.RULE,
-                    true));
+                    OptionalDouble.empty(),
+                    Optional.empty()));
           }
 
           @Override
@@ -152,11 +156,12 @@ class ReturnToBaselineTest {
         .contains(
             new Remark.Curve(-0.04, -0.006, true),
             new Remark.MakesUp(
-                Bench.FORK_COMPRESSION,
+                compression,
                 Reading.bothLegs(clicks(12)),
                 Reading.bothLegs(clicks(0)),
                 Remark.Basis.RULE,
-                true));
+                OptionalDouble.empty(),
+                Optional.empty()));
   }
 
   @Test
