@@ -5,6 +5,7 @@ import rutbook.notebook.Fastener;
 import rutbook.notebook.Renewed;
 import rutbook.notebook.Scope;
 import rutbook.notebook.Side;
+import rutbook.notebook.Symptom;
 import rutbook.notebook.Tightening;
 import rutbook.rebuild.Ask;
 import rutbook.rebuild.Caution;
@@ -52,19 +53,29 @@ public final class RebuildAnswer {
                   .with("totalEnergy", Numbers.FIGURE, Remark.Curve::totalEnergy)
                   .flag("estimate", Remark.Curve::estimate))
           .add(
+              Remark.NoCurve.class,
+              kind(Remark.NoCurve.class, "no-curve")
+                  .list("needs", FigureFacts.NEED, Remark.NoCurve::needs))
+          .add(
               Remark.MakesUp.class,
               kind(Remark.MakesUp.class, "makes-up")
-                  .with("setting", Ids.SETTING, Remark.MakesUp::setting)
+                  .with("setting", SettingFacts.SETTING, Remark.MakesUp::setting)
                   .with("from", SettingFacts.READING, Remark.MakesUp::from)
                   .with("to", SettingFacts.READING, Remark.MakesUp::to)
                   .with("basis", Texts.TEXT, remark -> Words.word(remark.basis()))
-                  .flag("estimate", Remark.MakesUp::estimate))
+                  .ifKnown("part", Numbers.FIGURE, remark -> FigureFacts.known(remark.part()))
+                  .ifKnown("against", Words.of(Symptom.class), Remark.MakesUp::against))
           .add(
               Remark.Viscosity.class,
               kind(Remark.Viscosity.class, "viscosity")
+                  .with("old", Texts.TEXT, remark -> remark.old().name())
+                  .with("now", Texts.TEXT, remark -> remark.now().name())
                   .with("ratio", Numbers.FIGURE, Remark.Viscosity::ratio)
-                  .with("temperature", AmountFacts.AMOUNT, Remark.Viscosity::temperature)
-                  .flag("estimate", Remark.Viscosity::estimate))
+                  .with("temperature", AmountFacts.AMOUNT, Remark.Viscosity::temperature))
+          .add(
+              Remark.NoViscosity.class,
+              kind(Remark.NoViscosity.class, "no-viscosity")
+                  .with("why", Texts.TEXT, remark -> Words.word(remark.why())))
           .add(
               Remark.SpringRatio.class,
               kind(Remark.SpringRatio.class, "spring-ratio")
