@@ -10,7 +10,7 @@ import rutbook.notebook.Sheet;
 /** How a setting stands in a setup, judged by the sheet in force that day. */
 public record Standing(Placed placed, boolean outside, boolean legsDiffer, Room room) {
 
-  static Standing of(Sheet sheet, Setting setting, Placed placed) {
+  public static Standing of(Sheet sheet, Setting setting, Placed placed) {
     Reading reading = placed.reading();
     Room room =
         reading.amounts().stream()

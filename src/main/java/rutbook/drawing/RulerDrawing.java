@@ -76,6 +76,15 @@ public final class RulerDrawing {
     return new Drawing(size.width(), size.height(), drawing.shapes);
   }
 
+  /** The line with its ticks and nothing on it, over the places that the ruler shows. */
+  static List<Shape> ground(Ruler ruler, Size size) {
+    RulerDrawing drawing = new RulerDrawing(ruler, size);
+    drawing.nearStops();
+    drawing.line();
+    drawing.ticks();
+    return drawing.shapes;
+  }
+
   private double least() {
     return scale.number(ruler.limits().least());
   }

@@ -4,8 +4,11 @@ import java.math.BigDecimal;
 import java.math.RoundingMode;
 import java.text.NumberFormat;
 import java.util.Map;
+import java.util.Optional;
+import rutbook.notebook.Range;
 import rutbook.units.Amount;
 import rutbook.units.Dimension;
+import rutbook.units.Display;
 import rutbook.units.Length;
 import rutbook.units.Mass;
 import rutbook.units.Pressure;
@@ -74,6 +77,38 @@ public final class AmountWords {
   private String andWritten(String mine, Amount amount) {
     String written = withUnit(amount);
     return mine.equals(written) ? mine : phrases.say("Amounts", "both", mine, written);
+  }
+
+  /**
+   * The same in the other system of units, such as fl oz beside mL; empty where all measure alike.
+   */
+  public Optional<String> other(Amount amount) {
+    return otherUnit(amount.dimension())
+        .map(unit -> withUnit(amount.in(unit, decimals(unit), RoundingMode.HALF_UP)));
+  }
+
+  /** Limits in the rider's unit and in the other system, both rounded inwards. */
+  public String limits(Range limits) {
+    Dimension dimension = limits.least().dimension();
+    String mine = limits(limits, phrases.display().unit(dimension));
+    return otherUnit(dimension)
+        .map(unit -> phrases.say("Amounts", "both", mine, limits(limits, unit)))
+        .orElse(mine);
+  }
+
+  private String limits(Range limits, Unit unit) {
+    Amount least = limits.least().in(unit, decimals(unit), RoundingMode.CEILING);
+    Amount most = limits.most().in(unit, decimals(unit), RoundingMode.FLOOR);
+    boolean counted = unit.dimension() == Dimension.CLICKS || unit.dimension() == Dimension.TURNS;
+    String last = counted ? numberText(most) : withUnit(most);
+    return phrases.say("Amounts", "limits", numberText(least), last);
+  }
+
+  private Optional<Unit> otherUnit(Dimension dimension) {
+    Unit mine = phrases.display().unit(dimension);
+    Unit metric = Display.METRIC.unit(dimension);
+    Unit other = mine == metric ? Display.US.unit(dimension) : metric;
+    return other == mine ? Optional.empty() : Optional.of(other);
   }
 
   /** A difference with its sign: "+10 mL", "−0.2 N/mm". */

@@ -57,6 +57,20 @@ public final class ChangeWords {
         AREA, "change", readings.bare(setting, from), after, difference(setting, from, to));
   }
 
+  /** From one value to another without the sense: "12 → 14 out"; the same twice is said once. */
+  public String move(Setting setting, Value from, Value to) {
+    String after = readings.value(setting, to);
+    boolean same = new Reading.One(from).sameAs(new Reading.One(to));
+    if (same) {
+      return after;
+    }
+    String before =
+        from.known()
+            .map(amount -> readings.bare(setting, amount))
+            .orElseGet(() -> readings.value(setting, from));
+    return phrases.say(AREA, "change.plain", before, after);
+  }
+
   /** The difference alone, with its sense: "2 softer", "+10 mL, firmer", "same". */
   public String difference(Setting setting, Amount from, Amount to) {
     Optional<Sense> sense = setting.sense(from, to);

@@ -36,10 +36,16 @@ public final class SafeText {
     }
   }
 
-  /** Joiners are letters of some scripts and of emoji; every other format character may deceive. */
+  /**
+   * Joiners are letters of some scripts and of emoji; every other format character may deceive, and
+   * what is no character at all is refused by readers of markup.
+   */
   private static boolean isTreacherous(int point) {
     if (point == ZERO_WIDTH_JOINER || point == ZERO_WIDTH_NON_JOINER) {
       return false;
+    }
+    if ((point & 0xFFFE) == 0xFFFE || point >= 0xFDD0 && point <= 0xFDEF) {
+      return true;
     }
     return switch (Character.getType(point)) {
       case Character.CONTROL,

@@ -1,0 +1,139 @@
+package rutbook.report;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import rutbook.compare.Group;
+import rutbook.compare.SagKind;
+import rutbook.compare.Subject;
+import rutbook.drawing.Drawing;
+import rutbook.drawing.MarkGlyph;
+import rutbook.drawing.RulerDrawing;
+import rutbook.notebook.End;
+import rutbook.notebook.Role;
+import rutbook.notebook.Sheet;
+import rutbook.notebook.Shelf;
+import rutbook.notebook.Timeline;
+import rutbook.rebuild.Caution;
+import rutbook.words.CardWords;
+import rutbook.words.CompareWords;
+import rutbook.words.Phrases;
+import rutbook.words.PlanWords;
+
+/** What the makers of cards share: the notebook that a card is of, and the words for it. */
+final class CardOf {
+  static final RulerDrawing.Size RULER = new RulerDrawing.Size(232, true, 1);
+
+  private final Shelf shelf;
+  private final Timeline timeline;
+  private final Phrases phrases;
+  private final CardWords words;
+  private final CompareWords comparing;
+
+  CardOf(Shelf shelf, Timeline timeline, Phrases phrases) {
+    this.shelf = shelf;
+    this.timeline = timeline;
+    this.phrases = phrases;
+    this.words = new CardWords(phrases);
+    this.comparing = new CompareWords(phrases);
+  }
+
+  Shelf shelf() {
+    return shelf;
+  }
+
+  Timeline timeline() {
+    return timeline;
+  }
+
+  Phrases phrases() {
+    return phrases;
+  }
+
+  CardWords words() {
+    return words;
+  }
+
+  CompareWords comparing() {
+    return comparing;
+  }
+
+  String bike() {
+    return phrases.safe(timeline.bike().name());
+  }
+
+  /** What the side is, its ground and trust, on one line. */
+  String subject(Subject subject) {
+    List<String> said = new ArrayList<>();
+    said.add(phrases.sentence(comparing.choice(subject.choice())));
+    String ground = comparing.conditions(subject.conditions());
+    if (!ground.isEmpty()) {
+      said.add(ground);
+    }
+    subject.trust().ifPresent(trust -> said.add(words.say("trust", trust)));
+    return String.join(" · ", said);
+  }
+
+  Card.Legend legend(MarkGlyph... marks) {
+    List<Card.Picture> pictures = new ArrayList<>();
+    for (MarkGlyph mark : marks) {
+      pictures.add(picture(mark.drawing(), words.mark(mark)));
+    }
+    return new Card.Legend(pictures);
+  }
+
+  static Card.Picture picture(Drawing drawing, String said) {
+    return new Card.Picture(drawing, said);
+  }
+
+  String group(Group group) {
+    return comparing.group(group);
+  }
+
+  /** Race and free sag of both ends as far as measured. */
+  List<String> sag(Subject subject) {
+    List<String> said = new ArrayList<>();
+    for (End end : List.of(End.FRONT, End.REAR)) {
+      for (SagKind kind : SagKind.values()) {
+        subject
+            .sag()
+            .of(end, kind)
+            .ifPresent(
+                measured ->
+                    said.add(
+                        words.sag(
+                            end, kind, measured, kind.window(subject.sheet().parts().sag(), end))));
+      }
+    }
+    return said.isEmpty() ? List.of(words.say("sag.none")) : said;
+  }
+
+  /** What must be read before anybody works on a bike with that sheet. */
+  List<String> cautions(Sheet sheet) {
+    List<Caution> cautions = new ArrayList<>(List.of(Caution.MANUAL_RULES, Caution.NEVER_FORCE));
+    if (has(sheet, Role.FORK_AIR)) {
+      cautions.add(Caution.RELEASE_AIR_FIRST);
+    }
+    cautions.add(Caution.UNDER_LOAD);
+    cautions.add(Caution.NEVER_OPEN_GAS);
+    cautions.add(Caution.BRAKE_AND_WHEEL);
+    cautions.add(Caution.FIRST_RIDE_SLOW);
+    PlanWords plan = new PlanWords(phrases);
+    return cautions.stream().map(plan::caution).toList();
+  }
+
+  private static boolean has(Sheet sheet, Role role) {
+    return !sheet.settings(role).isEmpty();
+  }
+
+  Optional<String> rider(rutbook.notebook.Entry.Session session) {
+    return shelf
+        .rider(session.rider())
+        .map(
+            rider ->
+                rider
+                    .weightOn(session.day())
+                    .map(weight -> words.say("rider", rider.name(), words.both(weight)))
+                    .orElseGet(() -> phrases.safe(rider.name())));
+  }
+}

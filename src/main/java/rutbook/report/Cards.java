@@ -1,0 +1,29 @@
+package rutbook.report;
+
+import rutbook.compare.Choice;
+import rutbook.compare.Comparison;
+import rutbook.compare.Subject;
+import rutbook.notebook.Shelf;
+import rutbook.notebook.Timeline;
+import rutbook.words.Phrases;
+
+/** Makes the cards of one bike in one language and the rider's units. */
+public final class Cards {
+  private final CardOf of;
+
+  public Cards(Shelf shelf, Timeline timeline, Phrases phrases) {
+    this.of = new CardOf(shelf, timeline, phrases);
+  }
+
+  /** Of a session with its motos; of anything else as a setup to set the bike by. */
+  public Card card(Subject subject) {
+    return subject.choice() instanceof Choice.OfSession session
+        ? new SessionCard(of).card(subject, session)
+        : new SetupCard(of).card(subject);
+  }
+
+  /** Of two sides: what to change when going from the first to the second. */
+  public Card card(Comparison comparison) {
+    return new ComparisonCard(of).card(comparison, java.util.List.of());
+  }
+}

@@ -1,0 +1,81 @@
+package rutbook.report;
+
+import java.util.List;
+import java.util.Locale;
+import rutbook.report.Card.Block;
+
+/**
+ * How tight the rows of a page stand: the roomiest at which a card stays on one sheet of A4 or
+ * Letter. Heights are those of the style sheet, in CSS pixels.
+ */
+enum Density {
+  ROOMY(44, 19),
+  SNUG(36, 19),
+  TIGHT(28, 16);
+
+  /** Of Letter, the shorter paper, inside its margins. */
+  private static final int PAGE = 950;
+
+  private static final int TITLE = 32;
+  private static final int LETTERS = 105;
+  private static final int CELL_LETTERS = 95;
+
+  private final int row;
+  private final int line;
+
+  Density(int row, int line) {
+    this.row = row;
+    this.line = line;
+  }
+
+  static Density of(Card card) {
+    for (Density density : values()) {
+      if (density.height(card) <= PAGE) {
+        return density;
+      }
+    }
+    return TIGHT;
+  }
+
+  String style() {
+    return name().toLowerCase(Locale.ROOT);
+  }
+
+  private int height(Card card) {
+    int height = 50 + 20 * card.under().size();
+    for (Block block : card.blocks()) {
+      height += (block.title().isEmpty() ? 0 : TITLE) + height(block);
+    }
+    return height + (card.cautions().isEmpty() ? 0 : 24 + 16 * ((card.cautions().size() + 1) / 2));
+  }
+
+  private int height(Block block) {
+    if (block instanceof Card.Rulers rulers) {
+      return rulers.list().size() * row;
+    } else if (block instanceof Card.Lines lines) {
+      return lines.list().stream().mapToInt(text -> lines(text, LETTERS) * line + 3).sum();
+    } else if (block instanceof Card.Pieces pieces) {
+      return lines(String.join("    ", pieces.list()), LETTERS) * line + 3;
+    } else if (block instanceof Card.Table table) {
+      return 24 + table.list().stream().mapToInt(this::cells).sum();
+    } else if (block instanceof Card.Figure figure) {
+      return (int) figure.picture().drawing().height() + 12 + figure.under().size() * (line + 3);
+    } else if (block instanceof Card.Work work) {
+      return work.list().stream().mapToInt(this::step).sum();
+    }
+    return 26;
+  }
+
+  /** A table's row is as high as all its cells would be as one text. */
+  private int cells(List<String> cells) {
+    return lines(String.join(" ", cells), CELL_LETTERS) * (line - 2) + 7;
+  }
+
+  private int step(Card.Step step) {
+    return 30 + (step.values().size() + step.cautions().size()) * 17;
+  }
+
+  private static int lines(String text, int letters) {
+    return 1 + text.length() / letters;
+  }
+}

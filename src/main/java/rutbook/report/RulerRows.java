@@ -1,0 +1,56 @@
+package rutbook.report;
+
+import java.util.ArrayList;
+import java.util.List;
+
+/** The settings of a card: name, number, ruler and what is said of it, one row each. */
+final class RulerRows {
+  /** A longer reading is set smaller, on two lines if need be. */
+  private static final int ONE_LINE = 13;
+
+  private RulerRows() {}
+
+  static Markup.Element table(Card.Rulers rulers) {
+    Markup.Element body = Markup.element("tbody");
+    for (Card.Row row : rulers.list()) {
+      body = body.holding(row(row));
+    }
+    return Markup.element("table").styled("settings").holding(body);
+  }
+
+  private static Markup.Element row(Card.Row row) {
+    Markup.Element name =
+        Markup.element("th").with("scope", "row").styled("name").holding(Markup.own(row.name()));
+    Markup.Element reading =
+        Markup.element("td")
+            .styled(row.reading().length() > ONE_LINE ? "reading long" : "reading")
+            .saying(row.reading());
+    Markup.Element ruler = Markup.element("td").styled("drawn");
+    if (row.ruler().isPresent()) {
+      Card.Picture picture = row.ruler().get();
+      ruler = ruler.holding(SvgDrawing.of(picture.drawing(), picture.said()));
+    }
+    return Markup.element("tr")
+        .holding(
+            small(name, "aside", row.aside()),
+            small(reading, "aside", row.other()),
+            ruler,
+            Markup.element("td").styled("note").holding(note(row)));
+  }
+
+  private static Markup.Element small(Markup.Element cell, String classes, String text) {
+    return text.isEmpty()
+        ? cell
+        : cell.holding(new Markup.Text(" "), Markup.element("span").styled(classes).saying(text));
+  }
+
+  private static List<Markup> note(Card.Row row) {
+    List<Markup> parts = new ArrayList<>();
+    if (!row.alarm().isEmpty()) {
+      parts.add(Markup.element("strong").saying(row.alarm()));
+      parts.add(new Markup.Text(" "));
+    }
+    parts.add(new Markup.Text(row.note()));
+    return parts;
+  }
+}

@@ -1,0 +1,129 @@
+package rutbook.report;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import rutbook.compare.Choice;
+import rutbook.compare.Group;
+import rutbook.compare.Standing;
+import rutbook.compare.Subject;
+import rutbook.drawing.Drawing;
+import rutbook.drawing.MarkGlyph;
+import rutbook.drawing.Ruler;
+import rutbook.drawing.RulerDrawing;
+import rutbook.notebook.Entry;
+import rutbook.notebook.Feel;
+import rutbook.notebook.Placed;
+import rutbook.notebook.Reading;
+import rutbook.notebook.Setting;
+import rutbook.notebook.Setup;
+import rutbook.notebook.Sheet;
+
+/** The card of one setup: enough to set the bike by. */
+final class SetupCard {
+  private final CardOf of;
+
+  SetupCard(CardOf of) {
+    this.of = of;
+  }
+
+  Card card(Subject subject) {
+    List<Card.Block> blocks = new ArrayList<>();
+    blocks.add(of.legend(MarkGlyph.READING, MarkGlyph.BASELINE, MarkGlyph.NEAR_STOP));
+    blocks.addAll(settings(subject, Optional.empty()));
+    blocks.add(new Card.Lines(of.words().say("sag"), of.sag(subject)));
+    blocks.add(new Card.Lines(of.words().say("how"), of.words().howToCount(subject.sheet())));
+    feel(subject).ifPresent(blocks::add);
+    return new Card(of.bike(), under(subject), blocks, of.cautions(subject.sheet()));
+  }
+
+  private List<String> under(Subject subject) {
+    List<String> lines = new ArrayList<>();
+    lines.add(of.subject(subject));
+    session(subject.choice())
+        .flatMap(of::rider)
+        .ifPresent(rider -> lines.add(rider + " · " + sheet(subject.sheet())));
+    if (lines.size() == 1) {
+      lines.add(sheet(subject.sheet()));
+    }
+    return lines;
+  }
+
+  private String sheet(Sheet sheet) {
+    return of.words().say("sheet", sheet.from());
+  }
+
+  private static Optional<Entry.Session> session(Choice choice) {
+    if (choice instanceof Choice.OfSession it) {
+      return Optional.of(it.session());
+    } else if (choice instanceof Choice.OfMoto it) {
+      return Optional.of(it.session());
+    } else if (choice instanceof Choice.BestOf it) {
+      return Optional.of(it.session());
+    }
+    return Optional.empty();
+  }
+
+  /**
+   * The settings by group, each on its ruler.
+   *
+   * @param before what the bike started with, marked where it was another reading
+   */
+  List<Card.Block> settings(Subject subject, Optional<Setup> before) {
+    List<Card.Block> blocks = new ArrayList<>();
+    for (Group group : Group.values()) {
+      List<Card.Row> rows = new ArrayList<>();
+      for (Setting setting : subject.sheet().settings()) {
+        Optional<Placed> placed = subject.setup().placed(setting.id());
+        if (Group.of(setting.role()) == group && placed.isPresent()) {
+          rows.add(row(subject, setting, placed.get(), before));
+        }
+      }
+      if (!rows.isEmpty()) {
+        blocks.add(new Card.Rulers(of.group(group), rows));
+      }
+    }
+    return blocks;
+  }
+
+  private Card.Row row(Subject subject, Setting setting, Placed placed, Optional<Setup> before) {
+    Sheet sheet = subject.sheet();
+    Standing standing = Standing.of(sheet, setting, placed);
+    Optional<Reading> baseline =
+        of.timeline()
+            .baselineOn(subject.day())
+            .flatMap(entry -> entry.setup().reading(setting.id()));
+    String reading = of.words().reading(setting, placed.reading());
+    Ruler ruler = Ruler.of(sheet, setting, placed.reading());
+    ruler = baseline.isPresent() ? ruler.withBaseline(baseline.get()) : ruler;
+    Optional<Reading> started = before.flatMap(setup -> setup.reading(setting.id()));
+    ruler = started.isPresent() ? ruler.withPrevious(started.get()) : ruler;
+    Drawing drawing = RulerDrawing.of(ruler, CardOf.RULER);
+    String name = of.comparing().setting(setting);
+    return new Card.Row(
+        name,
+        of.words().legs(setting),
+        reading,
+        of.words().other(placed.reading()),
+        Optional.of(CardOf.picture(drawing, name + ": " + reading)),
+        of.words().note(sheet, setting, standing, baseline),
+        of.words().alarm(standing));
+  }
+
+  /** What was felt on it, worst first; empty when nothing was. */
+  private Optional<Card.Block> feel(Subject subject) {
+    List<String> said =
+        subject.feel().stream()
+            .filter(feel -> feel.severity() > 0)
+            .sorted(java.util.Comparator.comparingInt(Feel::severity).reversed())
+            .map(
+                feel ->
+                    of.words().say("feel.item", of.comparing().feel(feel.key()), feel.severity()))
+            .toList();
+    return said.isEmpty()
+        ? Optional.empty()
+        : Optional.of(
+            new Card.Lines(
+                of.words().say("feel"), List.of(of.phrases().sentence(String.join("; ", said)))));
+  }
+}

@@ -1,0 +1,162 @@
+package rutbook.words;
+
+import java.util.ArrayList;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Optional;
+import java.util.Set;
+import rutbook.compare.Room;
+import rutbook.compare.SagKind;
+import rutbook.compare.Standing;
+import rutbook.drawing.MarkGlyph;
+import rutbook.notebook.Carrier;
+import rutbook.notebook.Datum;
+import rutbook.notebook.End;
+import rutbook.notebook.Lap;
+import rutbook.notebook.Range;
+import rutbook.notebook.Reading;
+import rutbook.notebook.Setting;
+import rutbook.notebook.Sheet;
+import rutbook.units.Amount;
+import rutbook.units.Dimension;
+
+/** What a printed card says of settings, sag and laps. */
+public final class CardWords {
+  private static final String AREA = "Card";
+
+  private final Phrases phrases;
+  private final ReadingWords readings;
+
+  public CardWords(Phrases phrases) {
+    this.phrases = phrases;
+    this.readings = new ReadingWords(phrases);
+  }
+
+  /** A heading or a sentence of the card without facts of its own. */
+  public String say(String key, Object... facts) {
+    return phrases.say(AREA, key, facts);
+  }
+
+  public String mark(MarkGlyph mark, Object... facts) {
+    return phrases.say(AREA, "mark." + mark.name(), facts);
+  }
+
+  /** The leg or legs that a setting is in; empty for one that is in none. */
+  public String legs(Setting setting) {
+    return setting.carrier() == Carrier.SINGLE ? "" : phrases.name(setting.carrier());
+  }
+
+  public String reading(Setting setting, Reading reading) {
+    return readings.reading(setting, reading);
+  }
+
+  /** The reading in the other system of units; empty for clicks, turns and what is not known. */
+  public String other(Reading reading) {
+    List<String> said = new ArrayList<>();
+    for (Amount amount : reading.legsDiffer() ? reading.amounts() : first(reading)) {
+      phrases.amounts().other(amount).ifPresent(said::add);
+    }
+    return String.join(", ", said);
+  }
+
+  private static List<Amount> first(Reading reading) {
+    return reading.amounts().stream().limit(1).toList();
+  }
+
+  /** What is wrong with a reading, the worst first; empty when nothing is. */
+  public String alarm(Standing standing) {
+    if (standing.outside()) {
+      return say("outside");
+    } else if (!standing.reading().isKnown()) {
+      return say("unknown");
+    } else if (standing.legsDiffer()) {
+      return say("legs");
+    }
+    return standing.room() == Room.AT_STOP ? say("at-stop") : "";
+  }
+
+  /** Limits in both systems, the baseline where the reading is away from it, and its room. */
+  public String note(Sheet sheet, Setting setting, Standing standing, Optional<Reading> baseline) {
+    List<String> said = new ArrayList<>();
+    said.add(say("limits", phrases.amounts().limits(sheet.limits(setting))));
+    baseline
+        .filter(wanted -> !wanted.sameAs(standing.reading()))
+        .ifPresent(wanted -> said.add(say("baseline", reading(setting, wanted))));
+    if (standing.room() == Room.NEAR_STOP && !standing.outside()) {
+      said.add(say("near"));
+    }
+    return String.join(" ", said);
+  }
+
+  /** How the readings of a sheet are counted, one sentence for each way that occurs. */
+  public List<String> howToCount(Sheet sheet) {
+    Set<Datum> ways = new LinkedHashSet<>();
+    boolean pairs = false;
+    for (Setting setting : sheet.settings()) {
+      Dimension dimension = setting.dimension();
+      if (dimension == Dimension.CLICKS || dimension == Dimension.TURNS) {
+        ways.add(setting.scale().datum());
+      }
+      pairs |= setting.carrier() == Carrier.PAIR;
+    }
+    ways.remove(Datum.ABSOLUTE);
+    List<String> said = new ArrayList<>(List.of(say("how.order")));
+    ways.forEach(way -> said.add(say("how." + way.name())));
+    if (pairs) {
+      said.add(say("how.legs"));
+    }
+    return said;
+  }
+
+  /** One sag with its window in both systems of units. */
+  public String sag(End end, SagKind kind, Amount measured, Optional<Range> window) {
+    String said = say("sag.line", end, sagName(kind), both(measured));
+    String line =
+        window.map(wish -> say("sag.wish", said, phrases.amounts().limits(wish))).orElse(said);
+    return phrases.sentence(line);
+  }
+
+  /** One sag on both sides of a comparison. */
+  public String sag(
+      End end, SagKind kind, Optional<Amount> from, Optional<Amount> to, Optional<Range> window) {
+    String before = from.map(this::both).orElse(phrases.say("Compare", "unknown"));
+    String after = to.map(this::both).orElse(phrases.say("Compare", "unknown"));
+    String line =
+        window
+            .map(
+                wish ->
+                    say(
+                        "sag.wish.change",
+                        end,
+                        sagName(kind),
+                        before,
+                        after,
+                        phrases.amounts().limits(wish)))
+            .orElseGet(() -> say("sag.change", end, sagName(kind), before, after));
+    return phrases.sentence(line);
+  }
+
+  private String sagName(SagKind kind) {
+    return phrases.say("Compare", "sag." + kind.name());
+  }
+
+  /** In the rider's unit and in the other system. */
+  public String both(Amount amount) {
+    String mine = phrases.amounts().amount(amount);
+    return phrases
+        .amounts()
+        .other(amount)
+        .map(other -> phrases.say("Amounts", "both", mine, other))
+        .orElse(mine);
+  }
+
+  /** How many laps count and the best of them; empty when none does. */
+  public String laps(List<Lap> laps) {
+    List<Lap> counting = laps.stream().filter(Lap::counts).toList();
+    if (counting.isEmpty()) {
+      return "";
+    }
+    String best = phrases.days().lap(counting.stream().mapToLong(Lap::millis).min().orElseThrow());
+    return counting.size() == 1 ? say("laps.one", best) : say("laps", counting.size(), best);
+  }
+}
