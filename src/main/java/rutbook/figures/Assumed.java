@@ -20,16 +20,20 @@ public enum Assumed {
   SEA_LEVEL,
   /** The rake is taken as 27°. */
   RAKE_TYPICAL,
-  /** The rear wheel is taken to carry {@link SagFigures#REAR_SHARE} of the rider. */
+  /** The rear wheel is taken to carry {@link SagFigures#REAR_SHARE} of the rider: our choice. */
   REAR_SHARE_OF_RIDER,
   /** The sheet has no window for this sag: the trade's for full-size motocross stands in. */
   SAG_WINDOW_OF_THE_TRADE,
-  /** The oil is taken to be as warm as {@link OilFigures#RIDING}. */
+  /** The oil is taken to be as warm as {@link OilFigures#RIDING}: our choice. */
   OIL_TEMPERATURE,
   /** A blend by the rule for mineral oils; a measured blend makes it exact. */
   BLEND_RULE,
   /** The sheet's geometry is taken to be that of today's height. */
   GEOMETRY_OF_TODAY,
   /** The temperature is taken not to have changed. */
-  SAME_TEMPERATURE
+  SAME_TEMPERATURE,
+  /** The altitude is taken not to have changed. */
+  SAME_ALTITUDE,
+  /** The index comes from between the carried rows of the standard's table. */
+  INDEX_BETWEEN_ROWS
 }

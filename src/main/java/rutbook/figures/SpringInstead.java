@@ -30,24 +30,24 @@ public final class SpringInstead {
     Inputs inputs = new Inputs();
     double sag =
         inputs.required(
-            Quantity.REAR_RACE_SAG, Optional.empty(), raceSag, Need.Why.NOT_NOTED, SagFigures.SAG);
+            Quantity.REAR_RACE_SAG, Optional.empty(), raceSag, Need.Why.NOT_NOTED, SagBuild.SAG);
     double rate =
         inputs.ofSetup(
-            Quantity.SHOCK_SPRING, Side.LEFT, Optional.of(spring), reached, SagFigures.RATE);
+            Quantity.SHOCK_SPRING, Side.LEFT, Optional.of(spring), reached, SagBuild.RATE);
     double held =
         inputs.ofSetup(
             Quantity.SHOCK_PRELOAD,
             Side.LEFT,
-            SagFigures.one(sheet, Role.SHOCK_PRELOAD),
+            SagBuild.one(sheet, Role.SHOCK_PRELOAD),
             reached,
-            SagFigures.PRELOAD);
+            SagBuild.PRELOAD);
     double want =
         inputs.required(
             Quantity.SHOCK_PRELOAD,
             Optional.empty(),
             wanted.leg(Side.LEFT).known(),
             Need.Why.NOT_NOTED,
-            SagFigures.PRELOAD);
+            SagBuild.PRELOAD);
     Optional<MotionRatio> ratio = sheet.parts().shock().motionRatio();
     if (ratio.isEmpty() || !inputs.complete()) {
       return Optional.empty();

@@ -50,7 +50,7 @@ public record BenchAdvice(
   /** What a notebook knows of a bike. */
   public static BenchAdvice of(Notebook notebook, Timeline timeline, RuleBook rules) {
     return new BenchAdvice(
-        Riding.of(timeline),
+        Riding.of(notebook.shelf(), timeline),
         timeline.sag(End.REAR).flatMap(Entry.SagMeasured::race),
         notebook.shelf().oils(),
         timeline.entries(Entry.RebuildJob.class).stream().map(Entry.RebuildJob::job).toList(),

@@ -218,35 +218,39 @@ class ForkFiguresTest {
     assertThat(present.curve().legs().get(1).air()).isEmpty();
   }
 
-  @Test
-  void anOpenBathByLevelSaysWhenTheSpringsSteelIsLeftOut() {
+  /** A fork without cartridges whose fill is set by its level, 80 to 130 mm. */
+  static Sheet openBath(String bore, Optional<Amount> steel) {
     ForkParts fork =
         new ForkParts(
             ForkKind.OPEN_BATH,
             Optional.of(mm("300")),
             Optional.of(mm("48")),
-            Optional.of(mm("43")),
+            Optional.of(mm(bore)),
             Optional.empty(),
-            Optional.empty(),
+            steel,
             Optional.empty(),
             "");
-    Sheet sheet =
-        with(fork)
-            .withSettings(List.of())
-            .withChambers(
-                List.of(
-                    new Chamber(
-                        Bench.OUTER,
-                        "Leg",
-                        Carrier.PAIR,
-                        Measure.LEVEL,
-                        new Range(mm("80"), mm("130")),
-                        Optional.of(mm("105")),
-                        Optional.empty())))
-            .withSettings(
-                List.of(
-                    SHEET.settings().get(0),
-                    Bench.fill(Bench.FORK_OIL, "Oil level", Role.FORK_OIL, Bench.OUTER, mm("5"))));
+    return with(fork)
+        .withSettings(List.of())
+        .withChambers(
+            List.of(
+                new Chamber(
+                    Bench.OUTER,
+                    "Leg",
+                    Carrier.PAIR,
+                    Measure.LEVEL,
+                    new Range(mm("80"), mm("130")),
+                    Optional.of(mm("105")),
+                    Optional.empty())))
+        .withSettings(
+            List.of(
+                SHEET.settings().get(0),
+                Bench.fill(Bench.FORK_OIL, "Oil level", Role.FORK_OIL, Bench.OUTER, mm("5"))));
+  }
+
+  @Test
+  void anOpenBathByLevelSaysWhenTheSpringsSteelIsLeftOut() {
+    Sheet sheet = openBath("43", Optional.empty());
     ForkFigures figures = ForkFigures.of(sheet, filled(Reading.bothLegs(mm("105"))), RIDING);
     assertThat(figures.present().drawn().assumed()).contains(Assumed.SPRING_STEEL_LEFT_OUT);
     assertThat(figures.curves().get(FillKind.LEAST).fills()).containsExactly(mm("130"));
