@@ -24,6 +24,7 @@ public final class Desk {
   private final WindowServices services;
   private final WindowWords words;
   private final SettingWords settingWords;
+  private Phrases phrases;
   private final Consumer<Place> go;
   private final ReadOnlyObjectWrapper<Optional<BikeId>> bike =
       new ReadOnlyObjectWrapper<>(Optional.empty());
@@ -31,7 +32,8 @@ public final class Desk {
   Desk(WindowServices services, Consumer<Place> go) {
     this.services = services;
     this.words = new WindowWords(services.locale());
-    this.settingWords = new SettingWords(words);
+    this.settingWords = new SettingWords(this::phrases);
+    this.phrases = new Phrases(services.locale(), notebook().display());
     this.go = go;
   }
 
@@ -77,7 +79,10 @@ public final class Desk {
 
   /** The makers of sentences, in the rider's language and units. */
   public Phrases phrases() {
-    return new Phrases(services.locale(), notebook().display());
+    if (!phrases.display().equals(notebook().display())) {
+      phrases = phrases.in(notebook().display());
+    }
+    return phrases;
   }
 
   public void go(Place place) {

@@ -40,7 +40,7 @@ public final class AmountText {
   }
 
   /** The point or comma of a locale; a point where it uses neither. */
-  static char decimalSign(Locale locale) {
+  public static char decimalSign(Locale locale) {
     return DecimalFormatSymbols.getInstance(locale).getDecimalSeparator() == ',' ? ',' : '.';
   }
 

@@ -26,13 +26,15 @@ final class Decimals {
   }
 
   private static int fixed(Unit unit) {
-    if (unit == ClickUnit.CLICK || unit == Duration.MINUTE) {
+    if (unit == ClickUnit.CLICK || unit == Duration.MINUTE || unit == Mass.POUND) {
       return 0;
     }
     if (unit == Volume.LITRE || unit == Length.METRE) {
       return 3;
     }
     if (unit == TurnUnit.TURN
+        || unit == Volume.US_FLUID_OUNCE
+        || unit == Volume.IMPERIAL_FLUID_OUNCE
         || unit == Length.FOOT
         || unit == SpringRate.KILOGRAM_FORCE_PER_MILLIMETRE
         || unit == Pressure.BAR

@@ -1,10 +1,18 @@
 package rutbook.units;
 
+import java.math.BigDecimal;
 import java.util.EnumMap;
 import java.util.Map;
+import java.util.Optional;
 
-/** The unit that the rider wants to see, per kind of quantity. */
+/**
+ * The unit that the rider wants to see, per kind of quantity, and how an amount is rounded for it:
+ * what was written in that unit stays digit by digit, what is converted is as fine as it can be
+ * measured, and a limit is rounded inwards.
+ */
 public record Display(Map<Dimension, Unit> chosen) {
+  private static final int MOST_MORE_DECIMALS = 3;
+
   public static final Display METRIC =
       new Display(
           Map.ofEntries(
@@ -53,5 +61,93 @@ public record Display(Map<Dimension, Unit> chosen) {
     Map<Dimension, Unit> next = new EnumMap<>(chosen);
     next.put(unit.dimension(), unit);
     return new Display(next);
+  }
+
+  /** In the rider's unit. */
+  public Shown shown(Amount amount, Edge edge) {
+    return shown(amount, unit(amount.dimension()), edge, 0);
+  }
+
+  /** A difference in the rider's unit: five degrees more are five degrees more. */
+  public Shown step(Amount difference) {
+    Unit unit = unit(difference.dimension());
+    return unit == difference.unit()
+        ? Shown.asWritten(difference)
+        : new Shown(
+            Decimals.rounded(
+                Ratio.ofSteps(difference.unit(), unit),
+                difference.value(),
+                unit,
+                Edge.NONE.rounding()),
+            unit);
+  }
+
+  /**
+   * Where safety is at stake, what stands beside {@link #shown}: the amount in the other system of
+   * units, as it was written if it was written there. Empty for what has one unit everywhere, such
+   * as clicks.
+   */
+  public Optional<Shown> beside(Amount amount, Edge edge) {
+    Unit other = otherSystem(amount.unit());
+    return other == unit(amount.dimension())
+        ? Optional.empty()
+        : Optional.of(shown(amount, other, edge, 0));
+  }
+
+  private Unit otherSystem(Unit written) {
+    boolean metric = isMetric(unit(written.dimension()));
+    return isMetric(written) != metric ? written : (metric ? US : METRIC).unit(written.dimension());
+  }
+
+  /**
+   * Two limits in the rider's unit, both rounded inwards, with as many decimals more as it takes to
+   * keep them apart; where that does not help, as they were written.
+   */
+  public Shown.Pair limits(Amount least, Amount most) {
+    return limits(least, most, unit(least.dimension()));
+  }
+
+  /** What stands beside {@link #limits}: the same in the other system of units. */
+  public Optional<Shown.Pair> limitsBeside(Amount least, Amount most) {
+    Unit other = otherSystem(least.unit());
+    return other == unit(least.dimension())
+        ? Optional.empty()
+        : Optional.of(limits(least, most, other));
+  }
+
+  private static Shown.Pair limits(Amount least, Amount most, Unit unit) {
+    boolean crossed = least.compareQuantity(most) > 0;
+    for (int more = 0; more <= MOST_MORE_DECIMALS && !crossed; more++) {
+      Shown low = shown(least, unit, Edge.LEAST, more);
+      Shown high = shown(most, unit, Edge.MOST, more);
+      int order = low.number().compareTo(high.number());
+      if (order < 0 || order == 0 && least.sameQuantity(most)) {
+        return new Shown.Pair(low, high);
+      }
+    }
+    return new Shown.Pair(Shown.asWritten(least), Shown.asWritten(most));
+  }
+
+  private static Shown shown(Amount amount, Unit unit, Edge edge, int more) {
+    if (amount.unit() == unit) {
+      return Shown.asWritten(amount);
+    }
+    BigDecimal number =
+        Decimals.rounded(
+            Ratio.of(amount.unit(), unit), amount.value(), unit, edge.rounding(), more);
+    return new Shown(number, unit);
+  }
+
+  private static boolean isMetric(Unit unit) {
+    return !(unit == Volume.US_FLUID_OUNCE
+        || unit == Volume.IMPERIAL_FLUID_OUNCE
+        || unit == Length.INCH
+        || unit == Length.FOOT
+        || unit == SpringRate.POUND_FORCE_PER_INCH
+        || unit == Pressure.PSI
+        || unit == Torque.POUND_FORCE_FOOT
+        || unit == Torque.POUND_FORCE_INCH
+        || unit == Temperature.FAHRENHEIT
+        || unit == Mass.POUND);
   }
 }

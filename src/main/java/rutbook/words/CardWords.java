@@ -142,12 +142,7 @@ public final class CardWords {
 
   /** In the rider's unit and in the other system. */
   public String both(Amount amount) {
-    String mine = phrases.amounts().amount(amount);
-    return phrases
-        .amounts()
-        .other(amount)
-        .map(other -> phrases.say("Amounts", "both", mine, other))
-        .orElse(mine);
+    return phrases.amounts().both(amount);
   }
 
   /** How many laps count and the best of them; empty when none does. */

@@ -1,6 +1,7 @@
 package rutbook.words;
 
 import java.util.Optional;
+import java.util.function.BiFunction;
 import rutbook.notebook.End;
 import rutbook.notebook.Reading;
 import rutbook.notebook.Sense;
@@ -27,24 +28,14 @@ public final class ChangeWords {
 
   /** From one reading to another; legs apart where they move differently. */
   public String change(Setting setting, Reading from, Reading to) {
-    if (!(from instanceof Reading.Pair a) || !(to instanceof Reading.Pair b)) {
-      return change(setting, from.values().get(0), to.values().get(0));
-    }
-    String left = change(setting, a.left(), b.left());
-    String right = change(setting, a.right(), b.right());
-    return left.equals(right) ? left : phrases.say(AREA, "legs.change", left, right);
+    return legs(from, to, (before, after) -> change(setting, before, after));
   }
 
   /** From one value to another: the same twice is said once. */
   public String change(Setting setting, Value from, Value to) {
-    Optional<Amount> a = from.known();
-    Optional<Amount> b = to.known();
-    if (a.isEmpty() || b.isEmpty()) {
-      String before = readings.value(setting, from);
-      String after = readings.value(setting, to);
-      return before.equals(after) ? after : phrases.say(AREA, "change.plain", before, after);
-    }
-    return change(setting, a.get(), b.get());
+    return bothKnown(from, to)
+        ? change(setting, from.known().orElseThrow(), to.known().orElseThrow())
+        : unknownMove(setting, from, to);
   }
 
   /** From one amount to another. */
@@ -57,21 +48,60 @@ public final class ChangeWords {
         AREA, "change", readings.bare(setting, from), after, difference(setting, from, to));
   }
 
-  /** From one value to another without the sense: "12 → 14 out"; the same twice is said once. */
-  public String move(Setting setting, Value from, Value to) {
-    String after = readings.value(setting, to);
-    boolean same = new Reading.One(from).sameAs(new Reading.One(to));
-    if (same) {
-      return after;
-    }
-    String before =
-        from.known()
-            .map(amount -> readings.bare(setting, amount))
-            .orElseGet(() -> readings.value(setting, from));
-    return phrases.say(AREA, "change.plain", before, after);
+  /** {@link #change} without the difference: "12 → 14 out". */
+  public String move(Setting setting, Reading from, Reading to) {
+    return legs(from, to, (before, after) -> move(setting, before, after));
   }
 
-  /** The difference alone, with its sense: "2 softer", "+10 mL, firmer", "same". */
+  /** The same for one value; the same twice is said once. */
+  public String move(Setting setting, Value from, Value to) {
+    if (!bothKnown(from, to)) {
+      return unknownMove(setting, from, to);
+    }
+    Amount before = from.known().orElseThrow();
+    String after = readings.amount(setting, to.known().orElseThrow());
+    return before.sameQuantity(to.known().orElseThrow())
+        ? after
+        : phrases.say(AREA, "change.plain", readings.bare(setting, before), after);
+  }
+
+  private String unknownMove(Setting setting, Value from, Value to) {
+    String before = readings.value(setting, from);
+    String after = readings.value(setting, to);
+    return before.equals(after) ? after : phrases.say(AREA, "change.plain", before, after);
+  }
+
+  /**
+   * The difference alone: "2 softer", "left same, right 2 softer"; empty where nothing moved or
+   * something is not known.
+   */
+  public String difference(Setting setting, Reading from, Reading to) {
+    boolean known =
+        from.values().stream().allMatch(value -> value.known().isPresent())
+            && to.values().stream().allMatch(value -> value.known().isPresent());
+    return !known || from.sameAs(to)
+        ? ""
+        : legs(
+            from,
+            to,
+            (before, after) ->
+                difference(setting, before.known().orElseThrow(), after.known().orElseThrow()));
+  }
+
+  private String legs(Reading from, Reading to, BiFunction<Value, Value, String> said) {
+    if (!(from instanceof Reading.Pair a) || !(to instanceof Reading.Pair b)) {
+      return said.apply(from.values().get(0), to.values().get(0));
+    }
+    String left = said.apply(a.left(), b.left());
+    String right = said.apply(a.right(), b.right());
+    return left.equals(right) ? left : phrases.say(AREA, "legs", left, right);
+  }
+
+  private static boolean bothKnown(Value from, Value to) {
+    return from.known().isPresent() && to.known().isPresent();
+  }
+
+  /** The difference alone, with its sign: "2 softer", "+10 mL, firmer", "same". */
   public String difference(Setting setting, Amount from, Amount to) {
     Optional<Sense> sense = setting.sense(from, to);
     if (sense.isEmpty()) {
@@ -79,13 +109,12 @@ public final class ChangeWords {
     }
     Amount by = to.minus(from);
     String word = sense(setting, sense.get());
-    if (by.dimension() == Dimension.CLICKS || by.dimension() == Dimension.TURNS) {
+    if (by.dimension() == Dimension.CLICKS) {
       Amount size = by.withValue(by.value().abs());
-      String number =
-          by.dimension() == Dimension.CLICKS
-              ? phrases.amounts().numberOf(size)
-              : phrases.amounts().amount(size);
-      return phrases.say(AREA, "difference.counted", number, word);
+      return phrases.say(AREA, "difference.counted", phrases.amounts().numberOf(size), word);
+    }
+    if (by.dimension() == Dimension.TURNS) {
+      return phrases.say(AREA, "difference.counted", phrases.amounts().size(by), word);
     }
     return phrases.say(AREA, "difference.measured", phrases.amounts().signed(by), word);
   }

@@ -120,8 +120,7 @@ public final class CompareWords {
           "outside",
           setting(it.setting()),
           readings.reading(it.setting(), it.reading()),
-          phrases.amounts().leastBoth(it.limits().least()),
-          phrases.amounts().mostBoth(it.limits().most()));
+          phrases.amounts().limits(it.limits()));
     } else if (finding instanceof Finding.LegsApart it) {
       return phrases.say(
           AREA, "legs", setting(it.setting()), readings.reading(it.setting(), it.reading()));

@@ -54,8 +54,7 @@ public final class PlanWords {
               noted -> said.add(phrases.say(AREA, "noted", readings.reading(setting, noted))));
     }
     for (Tightening torque : step.goal().torques()) {
-      said.add(
-          phrases.say(AREA, "torque", torque.name(), TorqueWords.both(phrases, torque.amount())));
+      said.add(phrases.say(AREA, "torque", torque.name(), phrases.amounts().both(torque.amount())));
     }
     return said;
   }
@@ -64,18 +63,12 @@ public final class PlanWords {
     String reading =
         step.setting()
             .map(setting -> readings.reading(setting, target.reading()))
-            .orElseGet(() -> phrases.amounts().amount(target.reading().amounts().get(0)));
+            .orElseGet(() -> phrases.amounts().both(target.reading().amounts().get(0)));
     said.add(phrases.say(AREA, "target", reading));
     target
         .limits()
         .ifPresent(
-            limits ->
-                said.add(
-                    phrases.say(
-                        AREA,
-                        "limits",
-                        phrases.amounts().leastBoth(limits.least()),
-                        phrases.amounts().mostBoth(limits.most()))));
+            limits -> said.add(phrases.say(AREA, "limits", phrases.amounts().limits(limits))));
     target.shortfalls().forEach(shortfall -> said.add(shortfall(shortfall)));
   }
 
@@ -96,7 +89,9 @@ public final class PlanWords {
         shortfall.wantedMore() ? "short.more" : "short.less",
         phrases.sentence(setting),
         phrases.amounts().both(shortfall.wanted()),
-        phrases.amounts().both(shortfall.held()),
+        shortfall.wantedMore()
+            ? phrases.amounts().mostBoth(shortfall.held())
+            : phrases.amounts().leastBoth(shortfall.held()),
         shortfall.missing());
   }
 

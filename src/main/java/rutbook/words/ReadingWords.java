@@ -9,7 +9,9 @@ import rutbook.notebook.Value;
 import rutbook.units.Amount;
 import rutbook.units.Dimension;
 
-/** Settings and their readings: "Fork compression, each leg", "14 out", "12 left, 14 right". */
+/**
+ * Settings and their readings: "Fork compression, each leg", "14 out", "left 12 out, right 14 out".
+ */
 public final class ReadingWords {
   private static final String AREA = "Readings";
 
@@ -53,21 +55,49 @@ public final class ReadingWords {
 
   /** An amount as a reading of a setting: with the way it is counted. */
   public String amount(Setting setting, Amount amount) {
-    return phrases.say(AREA, counted(setting, amount), bare(setting, amount));
+    return phrases.say(AREA, counted(setting, amount), numbered(setting, amount));
   }
 
-  /** The amount as it stands before the arrow of a change: a clicker's number alone. */
+  /** The amount as it stands before the arrow of a change: what is counted as a number alone. */
   String bare(Setting setting, Amount amount) {
-    return amount.dimension() == Dimension.CLICKS && setting.scale().datum() != Datum.ABSOLUTE
+    return isCounted(amount) && setting.scale().datum() != Datum.ABSOLUTE
         ? phrases.amounts().numberOf(amount)
         : phrases.amounts().amount(amount);
   }
 
+  private String numbered(Setting setting, Amount amount) {
+    return amount.dimension() == Dimension.CLICKS
+        ? bare(setting, amount)
+        : phrases.amounts().amount(amount);
+  }
+
   private static String counted(Setting setting, Amount amount) {
-    boolean isCounted =
-        amount.dimension() == Dimension.CLICKS || amount.dimension() == Dimension.TURNS;
     Datum datum = setting.scale().datum();
-    return "counted." + (isCounted || datum == Datum.FROM_MARK ? datum : Datum.ABSOLUTE).name();
+    boolean said = isCounted(amount) || datum == Datum.FROM_MARK;
+    return "counted." + (said ? datum : Datum.ABSOLUTE).name();
+  }
+
+  private static boolean isCounted(Amount amount) {
+    return amount.dimension() == Dimension.CLICKS || amount.dimension() == Dimension.TURNS;
+  }
+
+  /** As it stands where there is little room, both legs where they differ: "L 12 R 14". */
+  public String brief(Reading reading) {
+    if (reading instanceof Reading.Pair pair && !bothSame(pair)) {
+      return phrases.say(AREA, "legs.brief", brief(pair.left()), brief(pair.right()));
+    }
+    return brief(reading.values().get(0));
+  }
+
+  private String brief(Value value) {
+    return value.known().map(this::brief).orElseGet(() -> phrases.say(AREA, "unknown"));
+  }
+
+  /** As it stands where there is little room: clicks and turns bare, the rest with its unit. */
+  public String brief(Amount amount) {
+    return isCounted(amount)
+        ? phrases.amounts().numberOf(amount)
+        : phrases.amounts().amount(amount);
   }
 
   /** The leg, as a word. */

@@ -1,23 +1,24 @@
 package rutbook.words;
 
-import java.text.MessageFormat;
 import java.time.LocalDate;
 import java.time.LocalTime;
 import java.time.YearMonth;
 import java.time.format.DateTimeFormatter;
 import java.util.Locale;
-import java.util.ResourceBundle;
 import rutbook.edit.Edit;
 import rutbook.units.AmountException;
+import rutbook.units.Display;
 
 /** Labels and sentences of the window that belong to no other area, in the rider's language. */
 public final class WindowWords {
-  private final ResourceBundle bundle;
+  private static final String AREA = "Window";
+
+  private final Phrases phrases;
   private final Locale locale;
 
   public WindowWords(Locale locale) {
     this.locale = locale;
-    this.bundle = ResourceBundle.getBundle("rutbook.words.Window", locale);
+    this.phrases = new Phrases(locale, Display.METRIC);
   }
 
   public Locale locale() {
@@ -26,13 +27,20 @@ public final class WindowWords {
 
   /** The text under a key, with the facts put into their places. */
   public String text(String key, Object... facts) {
-    String pattern = bundle.getString(key);
-    return facts.length == 0 ? pattern : new MessageFormat(pattern, locale).format(facts);
+    return phrases.say(AREA, key, facts);
   }
 
-  /** The trade's word for a section, a symptom, an end, a ground and the like. */
+  /**
+   * The trade's word for a section, a symptom, an end and the like, as it stands in a sentence; a
+   * role of a setting in short.
+   */
   public String name(Enum<?> thing) {
-    return bundle.getString(thing.getDeclaringClass().getSimpleName() + "." + thing.name());
+    return phrases.sayIfKnown(AREA, Phrases.key(thing)).orElseGet(() -> phrases.name(thing));
+  }
+
+  /** The same as it stands alone or first, with a capital. */
+  public String label(Enum<?> thing) {
+    return phrases.sentence(name(thing));
   }
 
   /** The name of an edit, as undo and redo tell it. */
@@ -41,12 +49,12 @@ public final class WindowWords {
       return edit(together.edits().get(0));
     }
     String name = edit.getClass().getName();
-    return bundle.getString("edit." + name.substring(name.lastIndexOf('.') + 1).replace('$', '.'));
+    return text("edit." + name.substring(name.lastIndexOf('.') + 1).replace('$', '.'));
   }
 
   /** Why what was typed is no amount. */
   public String fault(AmountException fault) {
-    return text("amount." + fault.fault().name(), fault.written());
+    return new FaultWords(phrases).sentence(fault);
   }
 
   public String day(LocalDate day) {

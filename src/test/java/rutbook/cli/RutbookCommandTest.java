@@ -85,7 +85,8 @@ class RutbookCommandTest {
   void aBaselineAboveTheLimitIsHeldThereAndTheShortfallIsSaid() {
     assertThat(run("rebuild", "narrowed", "--fork", "--changed", "oil")).isEqualTo(Exit.PROBLEM);
     assertThat(said().replaceAll("\\s+", " "))
-        .contains("wanted 345 mL, today's most is 340 mL: held there, 5 mL short.")
+        .contains(
+            "wanted 345 mL (11.67 fl oz), today's most is 340 mL (11.49 fl oz): held there, 5 mL short.")
         .contains("Outer chamber oil: to 340 mL")
         .contains("By the curve: air force at the end of the travel −")
         .contains("by a rule of the trade; a ride decides.");

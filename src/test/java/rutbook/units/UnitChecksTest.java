@@ -2,14 +2,12 @@ package rutbook.units;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
-import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalInt;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
-import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.MethodSource;
 import rutbook.checks.Checks;
 import rutbook.checks.Row;
@@ -86,17 +84,6 @@ class UnitChecksTest {
                 Amount.of((long) stiffer.in("new"), ClickUnit.CLICK)))
         .as("%s", stiffer)
         .contains(Sense.FIRMER);
-  }
-
-  @ParameterizedTest
-  @CsvSource({"16, 21.7", "51, 69.1", "15, 20.3", "22, 29.8", "65, 88.1"})
-  void torquesAreShownInBothSystems(int poundFeet, String newtonMetres) {
-    // By definition: 0.3048 m x 0.45359237 kg x 9.80665 m/s².
-    Amount torque = Amount.of(poundFeet, Torque.POUND_FORCE_FOOT);
-    String expected = poundFeet + " lbf·ft (" + newtonMetres + " N·m)";
-    for (Display display : new Display[] {Display.METRIC, Display.US}) {
-      assertThat(new AmountFormat(display, Locale.UK).both(torque)).isEqualTo(expected);
-    }
   }
 
   private static Row row(String id) {

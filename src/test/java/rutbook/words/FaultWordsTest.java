@@ -35,9 +35,11 @@ class FaultWordsTest {
   @Test
   void aLimitIsSaidWithTheNumberThatWasTyped() {
     assertThat(faults.what(chosen(Words.OIL, Reading.bothLegs(Bench.ml("390")))))
-        .isEqualTo("Outer chamber oil cannot be 390 mL: the most is 380 mL.");
+        .isEqualTo(
+            "Outer chamber oil cannot be 390 mL (13.19 fl oz): the most is 380 mL (12.84 fl oz).");
     assertThat(faults.what(chosen(Words.OIL, Reading.bothLegs(Bench.floz("9.5")))))
-        .isEqualTo("Outer chamber oil cannot be 281 mL (9.5 fl oz): the least is 300 mL.");
+        .isEqualTo(
+            "Outer chamber oil cannot be 281 mL (9.5 fl oz): the least is 300 mL (10.15 fl oz).");
     assertThat(faults.what(chosen(Words.HIGH_SPEED, Reading.of(Bench.turns("1.1")))))
         .isEqualTo(
             "Shock high-speed compression cannot be 1.1 turns: it moves in steps of ¼ turn.");

@@ -5,7 +5,6 @@ import static rutbook.notebook.Bench.clicks;
 import static rutbook.notebook.Bench.ml;
 import static rutbook.notebook.Bench.turns;
 
-import java.util.Locale;
 import org.junit.jupiter.api.Test;
 import rutbook.notebook.Bench;
 import rutbook.notebook.Bounds;
@@ -14,9 +13,10 @@ import rutbook.notebook.Reading;
 import rutbook.notebook.Setting;
 import rutbook.notebook.SettingId;
 import rutbook.notebook.WhyUnknown;
+import rutbook.units.Display;
 
 class SettingWordsTest {
-  private final SettingWords words = new SettingWords(new WindowWords(Locale.ENGLISH));
+  private final SettingWords words = new SettingWords(() -> Phrases.english(Display.METRIC));
 
   private static Setting setting(SettingId id) {
     return Bench.sheet().setting(id).orElseThrow();
@@ -37,21 +37,45 @@ class SettingWordsTest {
     assertThat(
             words.change(
                 setting(Bench.HIGH_SPEED), Reading.of(turns("1.75")), Reading.of(turns("2"))))
-        .isEqualTo("1¾ → 2 out (¼ turn softer)");
+        .isEqualTo("1¾ → 2 turns out (¼ turn softer)");
     assertThat(
             words.change(
                 setting(Bench.FORK_OIL), Reading.bothLegs(ml("335")), Reading.bothLegs(ml("340"))))
-        .isEqualTo("335 mL → 340 mL (5 mL firmer)");
+        .isEqualTo("335 mL → 340 mL (+5 mL, firmer)");
   }
 
   @Test
   void legsThatDifferAreNamed() {
     Setting fork = setting(Bench.FORK_COMPRESSION);
     assertThat(words.reading(fork, Reading.of(clicks(12), clicks(14))))
-        .isEqualTo("left 12, right 14 out");
+        .isEqualTo("left 12 out, right 14 out");
     assertThat(words.brief(Reading.of(clicks(12), clicks(14)))).isEqualTo("L 12 R 14");
     assertThat(words.change(fork, Reading.bothLegs(clicks(12)), Reading.of(clicks(12), clicks(14))))
-        .isEqualTo("12 → left 12, right 14 out (left as before, right 2 softer)");
+        .isEqualTo("left 12 out, right 12 → 14 out (2 softer)");
+  }
+
+  @Test
+  void aMoveAndItsSenseStandAloneWhereThereIsLittleRoom() {
+    Setting fork = setting(Bench.FORK_COMPRESSION);
+    Reading before = Reading.bothLegs(clicks(12));
+    Reading after = Reading.of(clicks(12), clicks(14));
+    assertThat(words.move(fork, before, Reading.bothLegs(clicks(14)))).isEqualTo("12 → 14 out");
+    assertThat(words.sense(fork, before, Reading.bothLegs(clicks(14)))).isEqualTo("2 softer");
+    assertThat(words.move(fork, before, after)).isEqualTo("left 12 out, right 12 → 14 out");
+    assertThat(words.sense(fork, before, after)).isEqualTo("left same, right 2 softer");
+    assertThat(words.sense(fork, before, before)).isEmpty();
+    Reading unknown = Reading.unknown(Carrier.PAIR, WhyUnknown.STRIPPED);
+    assertThat(words.move(fork, unknown, before)).isEqualTo("not known since the strip → 12 out");
+    assertThat(words.sense(fork, unknown, before)).isEmpty();
+  }
+
+  @Test
+  void theUnitsAreThoseOfTheNotebookAtThatMoment() {
+    Display[] chosen = {Display.METRIC};
+    SettingWords following = new SettingWords(() -> Phrases.english(chosen[0]));
+    assertThat(following.amount(ml("340"))).isEqualTo("340 mL");
+    chosen[0] = Display.US;
+    assertThat(following.amount(ml("340"))).isEqualTo("11.5 fl oz");
   }
 
   @Test
@@ -60,13 +84,13 @@ class SettingWordsTest {
             words.reading(
                 setting(Bench.FORK_COMPRESSION),
                 Reading.unknown(Carrier.PAIR, WhyUnknown.NOT_COUNTED)))
-        .isEqualTo("unknown");
+        .isEqualTo("not counted");
   }
 
   @Test
   void aRefusalNamesTheValueAndTheLimit() {
     Setting fork = setting(Bench.FORK_COMPRESSION);
-    assertThat(words.refusal(fork, Bounds.refusal(Bench.sheet(), fork, clicks(25)).orElseThrow()))
-        .isEqualTo("25 clicks is above the most the sheet allows for Fork compression: 22 clicks.");
+    assertThat(words.refusal(Bounds.refusal(Bench.sheet(), fork, clicks(25)).orElseThrow()))
+        .isEqualTo("Fork compression cannot be 25 clicks: the most is 22 clicks.");
   }
 }

@@ -184,10 +184,11 @@ public final class RulerControl extends VBox {
       return;
     }
     try {
-      Amount amount = AmountText.parse(field.getText(), view.ruler().step().unit(), words.locale());
+      Amount amount =
+          AmountText.parse(field.getText(), settingWords.unit(setting.dimension()), words.locale());
       Optional<NotebookException> refused = Bounds.refusal(sheet, setting, amount);
       if (refused.isPresent()) {
-        refuse(settingWords.refusal(setting, refused.get()));
+        refuse(settingWords.refusal(refused.get()));
         return;
       }
       refuse("");

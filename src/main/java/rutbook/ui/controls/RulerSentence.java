@@ -26,8 +26,7 @@ public final class RulerSentence {
             "ruler.value",
             setting.name(),
             settingWords.reading(setting, reading),
-            settingWords.amount(sheet.limits(setting).least()),
-            settingWords.amount(sheet.limits(setting).most())));
+            settingWords.limits(sheet.limits(setting))));
     sentences.addAll(marks);
     if (reading.legsDiffer()) {
       sentences.add(words.text("ruler.legs"));

@@ -44,7 +44,7 @@ final class EntryWords {
       return shelf.track(session.track()).map(Track::name).orElse(session.track().text());
     }
     if (entry instanceof Entry.Event event) {
-      return words.name(event.kind())
+      return words.label(event.kind())
           + event.fault().map(fault -> ", " + words.name(fault)).orElse("");
     }
     return kind(entry);
@@ -113,7 +113,7 @@ final class EntryWords {
           .collect(Collectors.joining(", "));
     }
     if (entry instanceof Entry.GateDismissed dismissed) {
-      return words.name(dismissed.gate()) + ": " + dismissed.reason();
+      return words.label(dismissed.gate()) + ": " + dismissed.reason();
     }
     return entry instanceof Entry.Advice advice
         ? words.text("log.advice", advice.proposals().size())

@@ -83,7 +83,7 @@ final class FeelEntry extends VBox {
     }
     for (Section each : Section.values()) {
       ToggleButton key =
-          Keys.choice("section-" + each, desk.words().name(each), () -> choose(each));
+          Keys.choice("section-" + each, desk.words().label(each), () -> choose(each));
       DrawingView glyph = new DrawingView();
       glyph.show(SectionGlyph.of(each, 56, 15));
       glyph.setMinSize(56, 15);
@@ -259,7 +259,7 @@ final class FeelEntry extends VBox {
             "feel.symptom",
             desk.words().name(feel.end()),
             desk.words().name(feel.symptom()),
-            desk.words().name(feel.section()).toLowerCase(Locale.ROOT));
+            desk.words().name(feel.section()));
     var label = Keys.label(text, "condensed");
     label.setMinWidth(60);
     label.setWrapText(true);

@@ -51,11 +51,11 @@ final class FeelGrid extends VBox {
     }
     int column = 1;
     for (End end : End.values()) {
-      grid.add(Keys.label(desk.words().name(end), "grid-head"), column++, 0);
+      grid.add(Keys.label(desk.words().label(end), "grid-head"), column++, 0);
     }
     int row = 1;
     for (Section section : worst.keySet()) {
-      grid.add(Keys.label(desk.words().name(section), "condensed"), 0, row);
+      grid.add(Keys.label(desk.words().label(section), "condensed"), 0, row);
       for (End end : End.values()) {
         Optional<Feel> feel = Optional.ofNullable(worst.get(section).get(end));
         int place = row;

@@ -1,7 +1,6 @@
 package rutbook.ui.log;
 
 import java.util.List;
-import java.util.Locale;
 import java.util.OptionalInt;
 import javafx.geometry.Pos;
 import javafx.scene.AccessibleRole;
@@ -54,7 +53,7 @@ final class MotoCard extends VBox {
     setAccessibleText(
         desk.text(
             "moto.accessible",
-            desk.words().name(moto.kind()),
+            desk.words().label(moto.kind()),
             ride.number(),
             trustText(moto.report().trust())));
     setOnMouseClicked(event -> choose.run());
@@ -70,7 +69,7 @@ final class MotoCard extends VBox {
   private HBox head(SessionModel.Ride ride) {
     Label name =
         Keys.label(
-            desk.text("moto.title", desk.words().name(ride.moto().kind()), ride.number()),
+            desk.text("moto.title", desk.words().label(ride.moto().kind()), ride.number()),
             "card-title");
     Region gap = new Region();
     HBox.setHgrow(gap, Priority.ALWAYS);
@@ -95,7 +94,7 @@ final class MotoCard extends VBox {
               "feel.symptom",
               desk.words().name(feel.end()),
               desk.words().name(feel.symptom()),
-              desk.words().name(feel.section()).toLowerCase(Locale.ROOT));
+              desk.words().name(feel.section()));
       Label label = Keys.label(text, "condensed");
       label.setMinWidth(0);
       Region gap = new Region();

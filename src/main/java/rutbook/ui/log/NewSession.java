@@ -103,7 +103,7 @@ final class NewSession extends VBox {
     }
     Optional<LocalDate> typedDay = typedDay();
     if (typedDay.isEmpty()) {
-      refuse(desk.text("new.bad.date", desk.today()), day);
+      refuse(desk.text("new.bad.date", desk.today().toString()), day);
       return;
     }
     if (typedDay.get().isBefore(bike.sheets().get(0).from())) {

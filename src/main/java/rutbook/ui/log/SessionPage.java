@@ -218,7 +218,7 @@ public final class SessionPage extends Page {
     if (shown == Tab.FEEL && ride.isPresent()) {
       return desk()
           .text(
-              "feel.question", desk().words().name(ride.get().moto().kind()), ride.get().number());
+              "feel.question", desk().words().label(ride.get().moto().kind()), ride.get().number());
     }
     return desk().text(shown.key());
   }

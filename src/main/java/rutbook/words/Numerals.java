@@ -1,4 +1,4 @@
-package rutbook.units;
+package rutbook.words;
 
 import java.math.BigDecimal;
 import java.math.MathContext;
@@ -6,6 +6,10 @@ import java.math.RoundingMode;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
+import rutbook.units.Amount;
+import rutbook.units.AmountText;
+import rutbook.units.Shown;
+import rutbook.units.TurnUnit;
 
 /** Numbers in writing: plain digits with the locale's point or comma, turns with fractions. */
 final class Numerals {
@@ -35,12 +39,22 @@ final class Numerals {
     this.decimalSign = AmountText.decimalSign(locale);
   }
 
-  /** All digits of the number, never grouped, as this unit is written. */
-  String text(BigDecimal number, Unit unit) {
-    BigDecimal size = number.abs();
+  /** All digits of the number, never grouped, as its unit is written. */
+  String text(Shown shown) {
+    BigDecimal size = shown.number().abs();
     String digits =
-        unit == TurnUnit.TURN ? mixed(size).orElseGet(() -> decimal(size)) : decimal(size);
-    return number.signum() < 0 ? MINUS + digits : digits;
+        shown.unit() == TurnUnit.TURN ? mixed(size).orElseGet(() -> decimal(size)) : decimal(size);
+    return shown.number().signum() < 0 ? MINUS + digits : digits;
+  }
+
+  /** A number that is no amount, with at most so many decimals. */
+  String text(double number, int decimals) {
+    if (!Double.isFinite(number)) {
+      return Double.toString(number);
+    }
+    BigDecimal rounded = BigDecimal.valueOf(number).setScale(decimals, RoundingMode.HALF_UP);
+    String digits = decimal(rounded.abs());
+    return rounded.signum() < 0 ? MINUS + digits : digits;
   }
 
   private String decimal(BigDecimal size) {

@@ -1,0 +1,24 @@
+package rutbook.units;
+
+import java.math.BigDecimal;
+import java.util.Objects;
+
+/** A number and its unit as the rider sees them: rounded for that unit, not what was written. */
+public record Shown(BigDecimal number, Unit unit) {
+  public Shown {
+    Objects.requireNonNull(number, "number");
+    Objects.requireNonNull(unit, "unit");
+  }
+
+  static Shown asWritten(Amount amount) {
+    return new Shown(amount.value(), amount.unit());
+  }
+
+  /** The same without its sign. */
+  public Shown size() {
+    return new Shown(number.abs(), unit);
+  }
+
+  /** A least and a most as they are shown: never crossed, never outside what was written. */
+  public record Pair(Shown least, Shown most) {}
+}
