@@ -23,7 +23,7 @@ abstract class EntryShape<E extends Entry> extends RecordShape<E> {
   private final Field<String> note = note("note", entry -> entry.head().note());
 
   EntryShape(String word) {
-    kind(word);
+    super(word);
   }
 
   final Head head(Got got) {

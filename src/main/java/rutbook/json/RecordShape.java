@@ -5,6 +5,7 @@ import com.fasterxml.jackson.core.JsonToken;
 import java.io.IOException;
 import java.util.ArrayList;
 import java.util.HashMap;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -24,6 +25,13 @@ abstract class RecordShape<T> implements Shape<T> {
   private final Map<String, Field<?>> byName = new HashMap<>();
   private Optional<String> kind = Optional.empty();
   private boolean oneLine;
+
+  RecordShape() {}
+
+  /** One of several kinds, with the word that says which: always the first field. */
+  RecordShape(String kind) {
+    kind(kind);
+  }
 
   /** A field of the record. */
   final class Field<V> {
@@ -74,6 +82,9 @@ abstract class RecordShape<T> implements Shape<T> {
 
   /** Says which of several kinds this is; always the first field that is written. */
   final void kind(String word) {
+    if (!fields.isEmpty()) {
+      throw new IllegalStateException("kind after " + fieldNames());
+    }
     kind = Optional.of(word);
     required(KIND, new Constant(word), record -> word);
   }
@@ -153,6 +164,13 @@ abstract class RecordShape<T> implements Shape<T> {
   /** Every field, in the order in which they are written. */
   final List<String> fieldNames() {
     return fields.stream().map(field -> field.name).toList();
+  }
+
+  /** How each field looks, by its name. */
+  final Map<String, Shape<?>> shapes() {
+    Map<String, Shape<?>> shapes = new LinkedHashMap<>();
+    fields.forEach(field -> shapes.put(field.name, field.shape));
+    return shapes;
   }
 
   final List<String> requiredNames() {

@@ -79,6 +79,16 @@ class NotebookJsonTest {
   }
 
   @Test
+  void theKindOfAnEntryIsReadWhereverItStands() {
+    assertThat(FIRST_DAY).contains("\"kind\": \"baseline\",\n      \"id\": \"e-001\",");
+    String later =
+        FIRST_DAY.replace(
+            "\"kind\": \"baseline\",\n      \"id\": \"e-001\",",
+            "\"id\": \"e-001\", \"kind\": \"baseline\",");
+    assertThat(read(later)).isEqualTo(Samples.firstDay());
+  }
+
+  @Test
   void anUnknownSettingIsNamedWithItsPath() {
     assertThatThrownBy(
             () -> read(FIRST_DAY.replace("\"setting\": \"fork-oil\"", "\"setting\": \"wings\"")))
