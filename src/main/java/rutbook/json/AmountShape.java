@@ -1,13 +1,7 @@
 package rutbook.json;
 
 import java.io.IOException;
-import java.math.BigDecimal;
 import java.util.List;
-import java.util.Map;
-import java.util.function.Function;
-import java.util.regex.Matcher;
-import java.util.regex.Pattern;
-import java.util.stream.Collectors;
 import rutbook.json.JsonFault.Expected;
 import rutbook.json.JsonFault.Kind;
 import rutbook.units.Amount;
@@ -19,11 +13,6 @@ import rutbook.units.Unit;
  */
 final class AmountShape implements Shape<Amount> {
   static final AmountShape AMOUNT = new AmountShape();
-
-  private static final Pattern FORM = Pattern.compile("(-?(?:0|[1-9]\\d*)(?:\\.\\d+)?) (\\S.*)");
-  private static final int LONGEST = 60;
-  private static final Map<String, Unit> BY_SIGN =
-      Unit.all().stream().collect(Collectors.toMap(Unit::symbol, Function.identity()));
 
   private AmountShape() {}
 
@@ -44,19 +33,13 @@ final class AmountShape implements Shape<Amount> {
   }
 
   private static Amount parsed(In in, String text) {
-    Matcher matcher = FORM.matcher(text);
-    if (text.length() > LONGEST || !matcher.matches()) {
-      throw in.fault(Kind.BAD_VALUE, text, Expected.AMOUNT, List.of());
-    }
-    Unit unit = BY_SIGN.get(matcher.group(2));
-    if (unit == null) {
-      List<String> signs = Unit.all().stream().map(Unit::symbol).toList();
-      throw in.fault(Kind.UNKNOWN_WORD, matcher.group(2), Expected.AMOUNT, signs);
-    }
     try {
-      return new Amount(new BigDecimal(matcher.group(1)), unit);
+      return Amount.parseExact(text);
     } catch (AmountException fault) {
-      throw in.fault(Kind.BAD_VALUE, text, Expected.AMOUNT, List.of(), fault);
+      boolean unit = fault.fault() == AmountException.Fault.UNKNOWN_UNIT;
+      List<String> signs = unit ? Unit.all().stream().map(Unit::symbol).toList() : List.of();
+      Kind kind = unit ? Kind.UNKNOWN_WORD : Kind.BAD_VALUE;
+      throw in.fault(kind, text, Expected.AMOUNT, signs, fault);
     }
   }
 

@@ -18,9 +18,13 @@ public final class NotebookJson {
 
   private NotebookJson() {}
 
-  /** UTF-8, indented, in a stable order, with a line end at the end. */
+  /**
+   * UTF-8, indented, in a stable order, with a line end at the end; {@link #read} reads it.
+   *
+   * @throws JsonException when it becomes larger than a file may be
+   */
   public static byte[] write(Notebook notebook) {
-    return Out.bytes(out -> SHAPE.write(notebook, out));
+    return Out.fileBytes(out -> SHAPE.write(notebook, out));
   }
 
   /**
@@ -35,15 +39,7 @@ public final class NotebookJson {
   /** Reads with the given steps from older formats. */
   static Notebook read(byte[] file, Upgrades upgrades) {
     if (file.length > ReadingLimits.BYTES) {
-      throw new JsonException(
-          new JsonFault(
-              Kind.TOO_LARGE,
-              0,
-              0,
-              "",
-              String.valueOf(file.length),
-              Expected.NOTHING,
-              List.of(String.valueOf(ReadingLimits.BYTES))));
+      throw ReadingLimits.tooLarge(file.length);
     }
     byte[] bytes = Utf8.withoutMark(file);
     Utf8.check(bytes);

@@ -4,6 +4,7 @@ import com.fasterxml.jackson.core.JsonEncoding;
 import com.fasterxml.jackson.core.JsonGenerator;
 import java.io.ByteArrayOutputStream;
 import java.io.IOException;
+import java.io.OutputStream;
 import java.io.UncheckedIOException;
 import java.util.Optional;
 import rutbook.units.Display;
@@ -26,22 +27,50 @@ final class Out {
     generator.setPrettyPrinter(layout);
   }
 
-  static byte[] bytes(Part part) {
-    return bytes(Optional.empty(), part);
-  }
-
   /**
+   * A text as long as it gets.
+   *
    * @param units those in which answers give their amounts; empty leaves each as it was written
    */
   static byte[] bytes(Optional<Display> units, Part part) {
     ByteArrayOutputStream bytes = new ByteArrayOutputStream(1 << 14);
+    write(bytes, units, part);
+    return bytes.toByteArray();
+  }
+
+  /**
+   * A text for a file.
+   *
+   * @throws JsonException when it gets longer than a file may be
+   */
+  static byte[] fileBytes(Part part) {
+    FileBytes bytes = new FileBytes();
+    write(bytes, Optional.empty(), part);
+    return bytes.toByteArray();
+  }
+
+  private static void write(OutputStream bytes, Optional<Display> units, Part part) {
     try (JsonGenerator generator = In.FACTORY.createGenerator(bytes, JsonEncoding.UTF8)) {
       part.write(new Out(generator, units));
       generator.writeRaw('\n');
     } catch (IOException impossible) {
       throw new UncheckedIOException(impossible);
     }
-    return bytes.toByteArray();
+  }
+
+  /** Bytes that refuse to become more than a file may have. */
+  private static final class FileBytes extends ByteArrayOutputStream {
+    private FileBytes() {
+      super(1 << 14);
+    }
+
+    @Override
+    public synchronized void write(byte[] bytes, int from, int length) {
+      if (count + (long) length > ReadingLimits.BYTES) {
+        throw ReadingLimits.tooLarge(count + (long) length);
+      }
+      super.write(bytes, from, length);
+    }
   }
 
   /** The unit in which an amount is answered. */

@@ -4,6 +4,9 @@ import com.fasterxml.jackson.core.JsonFactory;
 import com.fasterxml.jackson.core.JsonFactoryBuilder;
 import com.fasterxml.jackson.core.StreamReadConstraints;
 import com.fasterxml.jackson.core.StreamReadFeature;
+import java.util.List;
+import rutbook.json.JsonFault.Expected;
+import rutbook.json.JsonFault.Kind;
 
 /** What no file may exceed, looked at before anything is built from it. */
 final class ReadingLimits {
@@ -14,12 +17,27 @@ final class ReadingLimits {
   static final int TEXT = 64 << 10;
   static final int NUMBER = 64;
   static final int NAME = 256;
-  static final long TOKENS = 10_000_000;
+
+  /** Whatever is written has more than two bytes a token. */
+  static final long TOKENS = BYTES / 2;
 
   /** Elements of one list. */
   static final int ELEMENTS = 100_000;
 
   private ReadingLimits() {}
+
+  /** More bytes than a file may have. */
+  static JsonException tooLarge(long bytes) {
+    return new JsonException(
+        new JsonFault(
+            Kind.TOO_LARGE,
+            0,
+            0,
+            "",
+            String.valueOf(bytes),
+            Expected.NOTHING,
+            List.of(String.valueOf(BYTES))));
+  }
 
   /** The factory of every parser and generator: always UTF-8, always within the limits. */
   static JsonFactory factory() {

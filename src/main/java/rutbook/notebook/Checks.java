@@ -1,5 +1,6 @@
 package rutbook.notebook;
 
+import java.math.BigDecimal;
 import java.time.LocalDate;
 import java.util.HashSet;
 import java.util.List;
@@ -13,6 +14,13 @@ import rutbook.units.Dimension;
 final class Checks {
   static final int LONGEST_NAME = 120;
   static final int LONGEST_NOTE = 20_000;
+
+  /** Of one kind of thing in one list: more than a rider ever has, less than any file refuses. */
+  static final int MOST_IN_A_LIST = 10_000;
+
+  /** Digits of a plain number, before and after the point, as of an amount. */
+  static final int MOST_DIGITS = 12;
+
   static final LocalDate FIRST_DAY = LocalDate.of(1970, 1, 1);
   static final LocalDate LAST_DAY = LocalDate.of(2199, 12, 31);
 
@@ -74,7 +82,28 @@ final class Checks {
         });
   }
 
+  /** A number that is kept digit by digit. */
+  static BigDecimal decimal(String kind, BigDecimal number, double least, double most) {
+    if (number.precision() > MOST_DIGITS || Math.abs((long) number.scale()) > MOST_DIGITS) {
+      throw new NotebookException(Fault.TOO_MANY_DIGITS, kind, MOST_DIGITS);
+    }
+    range(kind, number.doubleValue(), least, most);
+    return number;
+  }
+
+  static <T> List<T> list(String kind, List<T> things) {
+    return list(kind, things, MOST_IN_A_LIST);
+  }
+
+  static <T> List<T> list(String kind, List<T> things, int most) {
+    if (things.size() > most) {
+      throw new NotebookException(Fault.TOO_MANY, kind, things.size(), most);
+    }
+    return List.copyOf(things);
+  }
+
   static <T> List<T> unique(String kind, List<T> things, Function<T, ?> key) {
+    list(kind, things);
     Set<Object> seen = new HashSet<>();
     for (T thing : things) {
       Object id = key.apply(thing);

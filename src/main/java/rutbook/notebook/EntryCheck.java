@@ -1,5 +1,6 @@
 package rutbook.notebook;
 
+import java.util.Optional;
 import java.util.function.Function;
 
 /**
@@ -81,6 +82,7 @@ final class EntryCheck {
     for (Placed placed : rebuild.job().before().placed()) {
       Bounds.requireFits(setting(sheet, placed.setting()), placed.reading());
     }
+    rebuild.done().forEach(done -> checkStep(sheet, done));
     rebuild
         .job()
         .oil()
@@ -90,6 +92,18 @@ final class EntryCheck {
                 throw unknown("oil", oil);
               }
             });
+  }
+
+  /** What is entered where a setting is put is a reading of the bike from then on. */
+  private static void checkStep(Sheet sheet, StepDone done) {
+    Optional<Reading> reading = RebuildReadings.entered(done);
+    if (done.step().placed().isPresent() && reading.isPresent()) {
+      try {
+        Bounds.requireFits(setting(sheet, done.step().placed().get()), reading.get());
+      } catch (NotebookException fault) {
+        throw fault.in("done/" + done.step());
+      }
+    }
   }
 
   private void checkAdvice(Entry.Advice advice, Sheet sheet) {

@@ -37,6 +37,8 @@ public enum Fault {
   MISSING_SETTING,
   /** what, number, most: more than a notebook holds */
   TOO_MANY,
+  /** kind, most: a number written with more digits than are kept */
+  TOO_MANY_DIGITS,
   /** field */
   EMPTY,
   /** bike, day: no sheet in force yet */

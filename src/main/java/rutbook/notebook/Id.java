@@ -25,7 +25,11 @@ public sealed interface Id
    * @throws NotebookException when the text is no id
    */
   static void check(String text) {
-    if (!FORM.matcher(text).matches()) {
+    check(text, FORM);
+  }
+
+  static void check(String text, Pattern form) {
+    if (!form.matcher(text).matches()) {
       throw new NotebookException(Fault.BAD_ID, text);
     }
   }

@@ -5,7 +5,7 @@ import java.math.BigDecimal;
 /** A motion ratio together with the way round it is written. */
 public record MotionRatio(BigDecimal value, RatioConvention convention) {
   public MotionRatio {
-    Checks.range("motion ratio", value.doubleValue(), 0.05, 20);
+    Checks.decimal("motion ratio", value, 0.05, 20);
   }
 
   /** Spring travel over wheel travel, below 1 on most bikes. */

@@ -48,9 +48,7 @@ public final class Notebook {
       List<Entry> entries,
       List<RuleChange> ruleChanges,
       Display display) {
-    if (entries.size() > MOST_ENTRIES) {
-      throw new NotebookException(Fault.TOO_MANY, "entries", entries.size(), MOST_ENTRIES);
-    }
+    Checks.list("entries", entries, MOST_ENTRIES);
     Map<EntryId, Entry> byId = indexed(entries);
     EntryCheck check = new EntryCheck(shelf, byId::get);
     entries.forEach(check::check);

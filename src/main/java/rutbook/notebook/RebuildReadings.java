@@ -12,7 +12,7 @@ final class RebuildReadings {
     Setup next = setup;
     for (StepDone done : rebuild.done()) {
       Optional<SettingId> setting = done.step().placed();
-      Optional<Reading> reading = reading(done.entered());
+      Optional<Reading> reading = entered(done);
       if (setting.isPresent() && reading.isPresent()) {
         next = next.with(Placed.found(setting.get(), reading.get()));
       }
@@ -20,7 +20,9 @@ final class RebuildReadings {
     return next;
   }
 
-  private static Optional<Reading> reading(Entered entered) {
+  /** What was counted or measured at a step. */
+  static Optional<Reading> entered(StepDone done) {
+    Entered entered = done.entered();
     if (entered instanceof Entered.Counted counted) {
       return Optional.of(counted.reading());
     }

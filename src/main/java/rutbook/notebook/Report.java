@@ -16,10 +16,7 @@ public record Report(
       new Report(List.of(), OptionalInt.empty(), List.of(), TravelUsed.NOT_NOTED, false);
 
   public Report {
-    if (laps.size() > MOST_LAPS) {
-      throw new NotebookException(Fault.TOO_MANY, "laps", laps.size(), MOST_LAPS);
-    }
-    laps = List.copyOf(laps);
+    laps = Checks.list("laps", laps, MOST_LAPS);
     trust.ifPresent(number -> Checks.range("trust", number, 1, 10));
     feel = Checks.unique("feel", feel, Feel::key);
   }

@@ -6,7 +6,7 @@ import java.math.BigDecimal;
 public record RuleChange(String rule, BigDecimal size, String reason) {
   public RuleChange {
     rule = Checks.name("rule", rule);
-    Checks.range("size", size.doubleValue(), -5, 5);
+    Checks.decimal("size", size, -5, 5);
     reason = Checks.name("reason", reason);
   }
 }

@@ -22,7 +22,7 @@ public record Sheet(
     reason = Checks.note("reason", reason);
     settings = Checks.unique("setting", settings, Setting::id);
     chambers = Checks.unique("chamber", chambers, Chamber::id);
-    torques = List.copyOf(torques);
+    torques = Checks.list("torque", torques);
     services = Checks.unique("service", services, ServiceItem::id);
     for (Setting setting : settings) {
       checkFill(setting, chambers);

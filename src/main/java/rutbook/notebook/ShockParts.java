@@ -18,9 +18,9 @@ public record ShockParts(
     Checks.positive("wheel travel", wheelTravel, Dimension.LENGTH);
     Checks.positive("spring free length", springFreeLength, Dimension.LENGTH);
     Checks.positive("collar pitch", collarPitch, Dimension.LENGTH);
+    springsAtHand = Checks.list("spring rate", springsAtHand);
     springsAtHand.forEach(
         rate -> Checks.positive("spring rate", Optional.of(rate), Dimension.SPRING_RATE));
-    springsAtHand = List.copyOf(springsAtHand);
     valving = Checks.note("valving", valving);
   }
 

@@ -19,9 +19,12 @@ public record Amount(BigDecimal value, Unit unit) {
 
   private static final BigDecimal LEAST = BigDecimal.ONE.movePointLeft(MOST_EXPONENT);
 
-  /** As {@link #toString} writes it; a sign of 40 letters is more than any unit has. */
+  /**
+   * As {@link #toString} writes it, without zeros in front; longer numbers have more digits than
+   * are kept, and a sign of 40 letters is more than any unit has.
+   */
   private static final Pattern EXACT =
-      Pattern.compile("(-?\\d{1,40}(?:\\.\\d{1,40})?) (\\S.{0,39})");
+      Pattern.compile("(-?(?:0|[1-9]\\d{0,39})(?:\\.\\d{1,40})?) (\\S.{0,39})");
 
   public Amount {
     Objects.requireNonNull(unit, "unit");
