@@ -4,9 +4,11 @@ import java.util.List;
 import java.util.Optional;
 import org.kordamp.ikonli.Ikon;
 import org.kordamp.ikonli.materialdesign2.MaterialDesignB;
+import org.kordamp.ikonli.materialdesign2.MaterialDesignM;
 import rutbook.notebook.EntryId;
 import rutbook.notebook.SettingId;
 import rutbook.notebook.Timeline;
+import rutbook.ui.bike.BikePage;
 import rutbook.ui.log.LogPage;
 import rutbook.ui.log.SessionPage;
 
@@ -16,7 +18,10 @@ final class Pages {
   record OnRail(String name, Ikon icon, Place place) {}
 
   static final List<OnRail> RAIL =
-      List.of(new OnRail("log", MaterialDesignB.BOOK_OPEN_OUTLINE, new Place.Log()));
+      List.of(
+          new OnRail("log", MaterialDesignB.BOOK_OPEN_OUTLINE, new Place.Log()),
+          new OnRail(
+              "bike", MaterialDesignM.MOTORBIKE, new Place.Bike(Place.BikePart.SETTINGS)));
 
   private Pages() {}
 
@@ -27,6 +32,9 @@ final class Pages {
     }
     if (place instanceof Place.Session session) {
       return Optional.of(new SessionPage(desk, session.session()));
+    }
+    if (place instanceof Place.Bike bike) {
+      return Optional.of(new BikePage(desk, bike.at()));
     }
     if (place instanceof Place.OfSetting of) {
       return Optional.of(ofSetting(desk, of.setting()));
@@ -48,6 +56,9 @@ final class Pages {
 
   /** The page on the rail that a place belongs to. */
   static String railName(Place place) {
+    if (place instanceof Place.Bike) {
+      return "bike";
+    }
     return place instanceof Place.Log
             || place instanceof Place.Session
             || place instanceof Place.OfSetting

@@ -14,5 +14,20 @@ public sealed interface Place {
   /** The session a setting was last moved in, or its place on the bike. */
   record OfSetting(SettingId setting) implements Place {}
 
+  /** The bike, open at one of its parts. */
+  record Bike(BikePart at) implements Place {}
+
+  /** The parts of the Bike page, in the order of its keys. */
+  enum BikePart {
+    SETTINGS,
+    FORK,
+    SHOCK,
+    STEERING,
+    OIL,
+    TORQUES,
+    SERVICE,
+    HISTORY
+  }
+
   record Shortcuts() implements Place {}
 }

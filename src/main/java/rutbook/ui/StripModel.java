@@ -41,7 +41,14 @@ public record StripModel(
   public enum Group {
     FORK,
     SHOCK,
-    CHASSIS
+    CHASSIS;
+
+    public static Group of(Role role) {
+      return switch (role) {
+        case TUBE_ABOVE_CLAMP, AXLE_POSITION, TYRE_FRONT, TYRE_REAR, OTHER -> CHASSIS;
+        default -> role.end() == End.FRONT ? FORK : SHOCK;
+      };
+    }
   }
 
   public StripModel {
@@ -82,7 +89,7 @@ public record StripModel(
     List<Item> items = new ArrayList<>();
     for (Group group : Group.values()) {
       for (Setting setting : sheet.settings()) {
-        if (group(setting.role()) == group) {
+        if (Group.of(setting.role()) == group) {
           items.add(item(sheet, setting, group, now, baseline));
         }
       }
@@ -99,13 +106,6 @@ public record StripModel(
     Ruler ruler = Ruler.of(sheet, setting, reading);
     Optional<Reading> base = baseline.flatMap(setup -> setup.reading(setting.id()));
     return new Item(setting, group, reading, base.map(ruler::withBaseline).orElse(ruler));
-  }
-
-  private static Group group(Role role) {
-    return switch (role) {
-      case TUBE_ABOVE_CLAMP, AXLE_POSITION, TYRE_FRONT, TYRE_REAR, OTHER -> Group.CHASSIS;
-      default -> role.end() == End.FRONT ? Group.FORK : Group.SHOCK;
-    };
   }
 
   /**

@@ -1,0 +1,78 @@
+package rutbook.ui.bike;
+
+import java.util.Optional;
+import rutbook.edit.Edit;
+import rutbook.edit.ShelfEdit;
+import rutbook.notebook.Entry;
+import rutbook.notebook.EntryId;
+import rutbook.notebook.NotebookException;
+import rutbook.notebook.Sheet;
+import rutbook.ui.Desk;
+import rutbook.words.BikeWords;
+
+/** What the sections of the Bike page share: the desk, the words, and what is shown just now. */
+final class BikeDesk {
+  private final Desk desk;
+  private BikeModel model;
+  private BikeWords words;
+
+  BikeDesk(Desk desk) {
+    this.desk = desk;
+    this.words = new BikeWords(desk.phrases());
+  }
+
+  void show(BikeModel shown) {
+    words = new BikeWords(desk.phrases());
+    model = shown;
+  }
+
+  Desk desk() {
+    return desk;
+  }
+
+  BikeWords words() {
+    return words;
+  }
+
+  String text(String key, Object... facts) {
+    return words.text(key, facts);
+  }
+
+  BikeModel model() {
+    return model;
+  }
+
+  /** The sheet put right, or a new one; the sentence of what stands in the way, if anything. */
+  Optional<String> put(Sheet sheet) {
+    return make(new ShelfEdit.PutSheet(model.bike().id(), sheet));
+  }
+
+  /** Makes an edit as a step of its own; the sentence of what stands in the way, if anything. */
+  Optional<String> make(Edit edit) {
+    desk.editor().closeStep();
+    Optional<String> refused = desk.make(edit).map(this::sentence);
+    desk.editor().closeStep();
+    return refused;
+  }
+
+  /** A fault of an entry names the entry by what it is and its day, not by its place in a file. */
+  private String sentence(NotebookException fault) {
+    String what = words.fault(fault);
+    return entry(fault.where())
+        .map(
+            entry ->
+                words.text(
+                    "refused.entry",
+                    desk.text("kind." + entry.getClass().getSimpleName()),
+                    entry.day(),
+                    what))
+        .orElse(what);
+  }
+
+  private Optional<Entry> entry(String where) {
+    String[] steps = where.split("/");
+    return steps.length > 1 && steps[0].equals("entries")
+        ? desk.notebook().entry(new EntryId(steps[1]))
+        : Optional.empty();
+  }
+}

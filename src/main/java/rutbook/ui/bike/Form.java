@@ -1,0 +1,190 @@
+package rutbook.ui.bike;
+
+import java.time.DateTimeException;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.function.Supplier;
+import javafx.geometry.Pos;
+import javafx.scene.Node;
+import javafx.scene.control.Button;
+import javafx.scene.control.Label;
+import javafx.scene.control.ScrollPane;
+import javafx.scene.control.TextField;
+import javafx.scene.input.KeyCode;
+import javafx.scene.input.KeyEvent;
+import javafx.scene.layout.ColumnConstraints;
+import javafx.scene.layout.FlowPane;
+import javafx.scene.layout.GridPane;
+import javafx.scene.layout.Priority;
+import javafx.scene.layout.Region;
+import javafx.scene.layout.VBox;
+import rutbook.notebook.NotebookException;
+import rutbook.ui.controls.Ask;
+import rutbook.ui.controls.Keys;
+import rutbook.units.AmountException;
+
+/**
+ * Questions about one thing, and keys to save or leave it. Enter saves, Escape leaves; what is
+ * refused stays typed, with the reason below it.
+ */
+abstract class Form extends VBox {
+  private final BikeDesk desk;
+  private final Runnable close;
+  private final GridPane grid = new GridPane();
+  private final List<Ask<?>> asks = new ArrayList<>();
+  private final FlowPane bar = new FlowPane(8, 8);
+  private final VBox foot = new VBox(10);
+  private final Label error = Keys.prose("", "error");
+  private final Fields fields;
+  private int row;
+  private int column;
+
+  Form(BikeDesk desk, String id, String title, Runnable close) {
+    super(12);
+    this.desk = desk;
+    this.close = close;
+    this.fields = new Fields(desk);
+    setId(id);
+    getStyleClass().addAll("card", "form");
+    error.setId(id + "-error");
+    grid.setHgap(14);
+    grid.setVgap(10);
+    for (int i = 0; i < 2; i++) {
+      ColumnConstraints half = new ColumnConstraints();
+      half.setPercentWidth(50);
+      grid.getColumnConstraints().add(half);
+    }
+    ScrollPane scroll = new ScrollPane(grid);
+    scroll.setFitToWidth(true);
+    scroll.setMinHeight(0);
+    scroll.setHbarPolicy(ScrollPane.ScrollBarPolicy.NEVER);
+    VBox.setVgrow(scroll, Priority.ALWAYS);
+    bar.setAlignment(Pos.CENTER_LEFT);
+    bar.getChildren()
+        .addAll(
+            Keys.mainKey(id + "-save", desk.text("save"), this::trySave),
+            Keys.key(id + "-cancel", desk.text("cancel"), close));
+    foot.getChildren().add(bar);
+    getChildren().addAll(Keys.prose(title, "card-title"), scroll, foot);
+    setMinHeight(0);
+    addEventHandler(KeyEvent.KEY_PRESSED, this::key);
+  }
+
+  /** Saves what was answered; throws {@link Refused} where it cannot be. */
+  abstract void save();
+
+  final BikeDesk desk() {
+    return desk;
+  }
+
+  final Fields fields() {
+    return fields;
+  }
+
+  final void close() {
+    close.run();
+  }
+
+  /** A question in half the width. */
+  final <A extends Ask<?>> A ask(A ask) {
+    return place(ask, 1);
+  }
+
+  /** A question in the whole width. */
+  final <A extends Ask<?>> A wide(A ask) {
+    return place(ask, 2);
+  }
+
+  private <A extends Ask<?>> A place(A ask, int span) {
+    asks.add(ask);
+    add(ask, span);
+    return ask;
+  }
+
+  private void add(Node node, int span) {
+    if (column + span > 2) {
+      column = 0;
+      row++;
+    }
+    grid.add(node, column, row, span, 1);
+    column += span;
+  }
+
+  /** Words across the form: a heading within it, or a caution. */
+  final void say(Region words) {
+    add(words, 2);
+  }
+
+  /** One more key beside Save and Cancel. */
+  final Button key(String id, String text, Runnable action) {
+    Button key = Keys.key(id, text, action);
+    bar.getChildren().add(key);
+    return key;
+  }
+
+  /** Puts a question in the place of the keys; null brings the keys back. */
+  final void instead(Node question) {
+    foot.getChildren().setAll(question == null ? bar : question);
+    if (question == null) {
+      refuse("");
+    }
+  }
+
+  final boolean touched() {
+    return asks.stream().anyMatch(Ask::touched);
+  }
+
+  final <T> T take(Ask<T> ask) {
+    return blame(ask, ask::read);
+  }
+
+  /** What a reading comes to; a fault of it is told below the question to blame. */
+  final <T> T blame(Ask<?> ask, Supplier<T> reading) {
+    try {
+      return reading.get();
+    } catch (AmountException fault) {
+      throw new Refused(ask, desk.words().fault(fault));
+    } catch (NotebookException fault) {
+      throw new Refused(ask, desk.words().fault(fault));
+    } catch (DateTimeException fault) {
+      throw new Refused(ask, desk.text("bad.day", desk.desk().today().toString()));
+    }
+  }
+
+  final void trySave() {
+    asks.forEach(ask -> ask.refuse(""));
+    refuse("");
+    try {
+      save();
+    } catch (Refused refused) {
+      refused.ask().refuse(refused.getMessage());
+      refused.ask().requestFocus();
+    }
+  }
+
+  /** What is wrong with the whole of it, above the keys. */
+  final void refuse(String sentence) {
+    error.setText(sentence);
+    foot.getChildren().remove(error);
+    if (!sentence.isEmpty()) {
+      foot.getChildren().add(0, error);
+    }
+  }
+
+  private void key(KeyEvent event) {
+    if (event.getCode() == KeyCode.ESCAPE) {
+      close.run();
+      event.consume();
+    } else if (event.getCode() == KeyCode.ENTER && event.getTarget() instanceof TextField) {
+      trySave();
+      event.consume();
+    }
+  }
+
+  @Override
+  public void requestFocus() {
+    if (!asks.isEmpty()) {
+      asks.get(0).requestFocus();
+    }
+  }
+}
