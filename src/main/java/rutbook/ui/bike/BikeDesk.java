@@ -1,6 +1,8 @@
 package rutbook.ui.bike;
 
+import java.time.LocalDate;
 import java.util.Optional;
+import java.util.function.Consumer;
 import rutbook.edit.Edit;
 import rutbook.edit.ShelfEdit;
 import rutbook.notebook.Entry;
@@ -13,11 +15,16 @@ import rutbook.words.BikeWords;
 /** What the sections of the Bike page share: the desk, the words, and what is shown just now. */
 final class BikeDesk {
   private final Desk desk;
+  private final Consumer<LocalDate> showSheet;
   private BikeModel model;
   private BikeWords words;
 
-  BikeDesk(Desk desk) {
+  /**
+   * @param showSheet shows the sheet that began on a day
+   */
+  BikeDesk(Desk desk, Consumer<LocalDate> showSheet) {
     this.desk = desk;
+    this.showSheet = showSheet;
     this.words = new BikeWords(desk.phrases());
   }
 
@@ -38,6 +45,10 @@ final class BikeDesk {
     return words.text(key, facts);
   }
 
+  void showSheet(LocalDate from) {
+    showSheet.accept(from);
+  }
+
   BikeModel model() {
     return model;
   }
@@ -45,6 +56,17 @@ final class BikeDesk {
   /** The sheet put right, or a new one; the sentence of what stands in the way, if anything. */
   Optional<String> put(Sheet sheet) {
     return make(new ShelfEdit.PutSheet(model.bike().id(), sheet));
+  }
+
+  /** Why no sheet can begin on a day after the one shown; empty when one can. */
+  Optional<String> refusalOfNewSheet(LocalDate day) {
+    LocalDate before = model.sheet().from();
+    if (!day.isAfter(before)) {
+      return Optional.of(words.text("which.too.early", before));
+    }
+    return model.bike().sheets().stream().anyMatch(each -> each.from().equals(day))
+        ? Optional.of(words.text("which.taken", day))
+        : Optional.empty();
   }
 
   /** Makes an edit as a step of its own; the sentence of what stands in the way, if anything. */

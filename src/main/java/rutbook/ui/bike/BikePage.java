@@ -5,6 +5,7 @@ import java.util.EnumMap;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
+import javafx.beans.value.ChangeListener;
 import javafx.geometry.Pos;
 import javafx.scene.Node;
 import javafx.scene.control.ComboBox;
@@ -39,25 +40,28 @@ public final class BikePage extends Page {
   private Optional<LocalDate> from = Optional.empty();
   private Optional<BikeId> shown = Optional.empty();
   private Optional<GuidedStart> start = Optional.empty();
+  private boolean startedForNone;
   private boolean telling;
 
   public BikePage(Desk desk, Place.BikePart part) {
     super(desk);
     this.part = part;
-    this.bikeDesk = new BikeDesk(desk);
+    this.bikeDesk = new BikeDesk(desk, this::showSheet);
     setId("bike-page");
     setSpacing(10);
     header = header();
     tabs();
     body.setMinHeight(0);
     VBox.setVgrow(body, Priority.ALWAYS);
-    desk.chosenBike().addListener((chosen, before, now) -> chosen());
-  }
-
-  private void chosen() {
-    if (getScene() != null) {
-      show(desk().notebook());
-    }
+    ChangeListener<Optional<BikeId>> chosen = (bike, before, now) -> show(desk.notebook());
+    sceneProperty()
+        .addListener(
+            (scene, before, now) -> {
+              desk.chosenBike().removeListener(chosen);
+              if (now != null) {
+                desk.chosenBike().addListener(chosen);
+              }
+            });
   }
 
   private Node header() {
@@ -113,6 +117,11 @@ public final class BikePage extends Page {
     }
   }
 
+  private void showSheet(LocalDate day) {
+    part = Place.BikePart.SETTINGS;
+    chooseSheet(day);
+  }
+
   private void startAnother() {
     start = Optional.of(new GuidedStart(bikeDesk, this::made, this::leaveStart));
     redraw();
@@ -150,9 +159,10 @@ public final class BikePage extends Page {
     boolean none = desk().bike().isEmpty();
     if (none && start.isEmpty()) {
       start = Optional.of(new GuidedStart(bikeDesk, this::made, this::leaveStart));
-    }
-    if (start.isPresent() && start.get().isOver(none)) {
+      startedForNone = true;
+    } else if (!none && startedForNone) {
       start = Optional.empty();
+      startedForNone = false;
     }
     if (start.isPresent()) {
       start.get().mayLeave(!none);

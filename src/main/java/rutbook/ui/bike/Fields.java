@@ -4,9 +4,9 @@ import java.time.LocalDate;
 import java.util.Optional;
 import java.util.function.Supplier;
 import rutbook.ui.controls.AskText;
-import rutbook.ui.controls.TypedAmount;
 import rutbook.units.Amount;
 import rutbook.units.AmountException;
+import rutbook.units.AmountText;
 import rutbook.units.Dimension;
 import rutbook.units.Unit;
 import rutbook.words.BikeWords;
@@ -28,13 +28,13 @@ final class Fields {
       String id, String label, Optional<Amount> before, Dimension dimension) {
     Unit usual = usual(before, dimension);
     return AskText.<Amount>optional(
-        id, label(label, usual), text(before), text -> TypedAmount.parse(text, usual));
+        id, label(label, usual), text(before), text -> parse(text, usual));
   }
 
   /** An amount that there must be. */
   AskText<Amount> needed(String id, String label, Optional<Amount> before, Unit usual) {
     return new AskText<>(
-        id, label(label, usual), text(before), text -> TypedAmount.parse(text, usual));
+        id, label(label, usual), text(before), text -> parse(text, usual));
   }
 
   /** An amount that there must be, in the unit that holds while it is read. */
@@ -44,7 +44,7 @@ final class Fields {
         id,
         words().text(label),
         text(before),
-        text -> TypedAmount.parse(text, usual.get()));
+        text -> parse(text, usual.get()));
   }
 
   /** The same where it may be left out. */
@@ -54,11 +54,15 @@ final class Fields {
         id,
         words().text(label),
         text(before),
-        text -> TypedAmount.parse(text, usual.get()));
+        text -> parse(text, usual.get()));
   }
 
   private String label(String key, Unit usual) {
     return words().text("field.unit", words().text(key), usual.symbol());
+  }
+
+  private Amount parse(String text, Unit usual) {
+    return AmountText.parse(text, usual, desk.desk().words().locale());
   }
 
   Unit usual(Optional<Amount> before, Dimension dimension) {

@@ -1,6 +1,5 @@
 package rutbook.ui.bike;
 
-import java.time.DateTimeException;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.function.Supplier;
@@ -18,10 +17,8 @@ import javafx.scene.layout.GridPane;
 import javafx.scene.layout.Priority;
 import javafx.scene.layout.Region;
 import javafx.scene.layout.VBox;
-import rutbook.notebook.NotebookException;
 import rutbook.ui.controls.Ask;
 import rutbook.ui.controls.Keys;
-import rutbook.units.AmountException;
 
 /**
  * Questions about one thing, and keys to save or leave it. Enter saves, Escape leaves; what is
@@ -36,6 +33,7 @@ abstract class Form extends VBox {
   private final VBox foot = new VBox(10);
   private final Label error = Keys.prose("", "error");
   private final Fields fields;
+  private final Answers answers;
   private int row;
   private int column;
 
@@ -44,6 +42,7 @@ abstract class Form extends VBox {
     this.desk = desk;
     this.close = close;
     this.fields = new Fields(desk);
+    this.answers = new Answers(desk);
     setId(id);
     getStyleClass().addAll("card", "form");
     error.setId(id + "-error");
@@ -135,20 +134,12 @@ abstract class Form extends VBox {
   }
 
   final <T> T take(Ask<T> ask) {
-    return blame(ask, ask::read);
+    return answers.take(ask);
   }
 
   /** What a reading comes to; a fault of it is told below the question to blame. */
   final <T> T blame(Ask<?> ask, Supplier<T> reading) {
-    try {
-      return reading.get();
-    } catch (AmountException fault) {
-      throw new Refused(ask, desk.words().fault(fault));
-    } catch (NotebookException fault) {
-      throw new Refused(ask, desk.words().fault(fault));
-    } catch (DateTimeException fault) {
-      throw new Refused(ask, desk.text("bad.day", desk.desk().today().toString()));
-    }
+    return answers.blame(ask, reading);
   }
 
   final void trySave() {

@@ -33,7 +33,7 @@ final class SettingsSection extends Section {
 
   @Override
   void show(BikeModel model) {
-    sides.otherwise(new SheetSummary(desk(), this::newThing));
+    sides.otherwise(new SheetSummary(desk(), sides, this::newThing));
     List<TwoSides.Part> parts = new ArrayList<>();
     for (StripModel.Group group : StripModel.Group.values()) {
       List<TwoSides.Row> rows =

@@ -5,7 +5,6 @@ import java.util.List;
 import java.util.Optional;
 import javafx.scene.Node;
 import javafx.scene.control.ScrollPane;
-import javafx.scene.layout.FlowPane;
 import javafx.scene.layout.VBox;
 import rutbook.notebook.Side;
 import rutbook.ui.controls.AskOne;
@@ -13,14 +12,22 @@ import rutbook.ui.controls.Keys;
 
 /** The sheet as a whole, beside its settings: the axle's side, and what falls outside. */
 final class SheetSummary extends ScrollPane {
-  SheetSummary(BikeDesk desk, Runnable addSetting) {
+  SheetSummary(BikeDesk desk, TwoSides sides, Runnable addSetting) {
     BikeModel model = desk.model();
     List<Node> lines = new ArrayList<>();
     lines.add(Keys.label(desk.text("sheet.title"), "card-title"));
     lines.add(Keys.prose(desk.text("sheet.hint"), "soft"));
     lines.add(
-        new FlowPane(
-            8, 8, Keys.mainKey("add-setting", desk.text("setting.add"), addSetting)));
+        Rows.keys(
+            Keys.mainKey("add-setting", desk.text("setting.add"), addSetting),
+            Keys.key(
+                "new-sheet",
+                desk.text("sheet.new.key"),
+                () -> sides.open(new NewSheetForm(desk, sides::close))),
+            Keys.key(
+                "change-head",
+                desk.text("head.key"),
+                () -> sides.open(new HeadForm(desk, sides::close)))));
     lines.add(axle(desk, model));
     if (!model.outside().isEmpty()) {
       lines.add(outside(desk, model));
@@ -45,7 +52,7 @@ final class SheetSummary extends ScrollPane {
         .hint(desk.text("axle.hint"));
   }
 
-  private static Node outside(BikeDesk desk, BikeModel model) {
+  static Node outside(BikeDesk desk, BikeModel model) {
     OutsideWords words = new OutsideWords(desk);
     VBox list = new VBox(4, Keys.prose(desk.text("outside.title"), "strong"));
     model.outside().forEach(each -> list.getChildren().add(Keys.prose(words.line(each))));

@@ -94,11 +94,10 @@ final class WhichSheet extends VBox {
       from.requestFocus();
       return;
     }
-    LocalDate before = desk.model().sheet().from();
-    if (!day.isAfter(before)) {
-      from.refuse(desk.text("which.too.early", before));
-    } else if (desk.model().bike().sheets().stream().anyMatch(each -> each.from().equals(day))) {
-      from.refuse(desk.text("which.taken", day));
+    Optional<String> refused = desk.refusalOfNewSheet(day);
+    if (refused.isPresent()) {
+      from.refuse(refused.get());
+      from.requestFocus();
     } else {
       done.accept(desk.put(renewed.apply(next).with(day, reason.read())));
     }

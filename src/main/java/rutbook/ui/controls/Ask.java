@@ -27,6 +27,12 @@ public abstract class Ask<T> extends VBox {
     getChildren().add(answer);
   }
 
+  /** Without the label on top, where a heading says the same; it stays for the screen reader. */
+  public final Ask<T> bare() {
+    getChildren().remove(label);
+    return this;
+  }
+
   /** A line of small type below the control. */
   public final Ask<T> hint(String text) {
     getChildren().add(Keys.prose(text, "soft", "condensed"));

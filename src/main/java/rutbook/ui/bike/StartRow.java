@@ -1,0 +1,79 @@
+package rutbook.ui.bike;
+
+import java.util.List;
+import java.util.Optional;
+import javafx.scene.Node;
+import javafx.scene.control.ToggleButton;
+import rutbook.notebook.Range;
+import rutbook.notebook.Role;
+import rutbook.ui.controls.AskText;
+import rutbook.ui.controls.Keys;
+import rutbook.units.Amount;
+import rutbook.units.Display;
+
+/** A setting that the new bike has or has not: how far it goes, and how it stands now. */
+final class StartRow {
+  private final BikeDesk desk;
+  private final Role role;
+  private final ToggleButton has;
+  private final AskText<Amount> least;
+  private final AskText<Amount> most;
+  private final AskText<Optional<Amount>> now;
+
+  StartRow(BikeDesk desk, Role role, Display display) {
+    this.desk = desk;
+    this.role = role;
+    CommonPractice usual = CommonPractice.of(role, display);
+    Fields fields = new Fields(desk);
+    String id = "start-" + role;
+    has = Keys.choice(id, desk.words().name(role), this::show);
+    has.setSelected(true);
+    has.setMaxWidth(Double.MAX_VALUE);
+    least =
+        fields.amountIn(
+            id + "-least",
+            "start.least",
+            usual.range().map(Range::least),
+            () -> usual.step().unit());
+    most =
+        fields.amountIn(
+            id + "-most", "start.most", usual.range().map(Range::most), () -> usual.step().unit());
+    now =
+        fields.maybeIn(id + "-now", "start.now", Optional.empty(), () -> usual.step().unit());
+    for (AskText<?> ask : List.of(least, most, now)) {
+      ask.bare();
+      ask.field().setPrefColumnCount(5);
+      ask.field().setAccessibleText(has.getText() + ", " + ask.field().getAccessibleText());
+    }
+    show();
+  }
+
+  List<Node> nodes() {
+    return List.of(has, least, most, now);
+  }
+
+  private void show() {
+    for (AskText<?> ask : List.of(least, most, now)) {
+      ask.setDisable(!has.isSelected());
+    }
+  }
+
+  /**
+   * The line of the first sheet; empty where the bike has no such setting.
+   *
+   * @throws Refused when what was typed cannot be
+   */
+  Optional<FirstSheet.Line> read(Answers answers) {
+    for (AskText<?> ask : List.of(least, most, now)) {
+      ask.refuse("");
+    }
+    if (!has.isSelected()) {
+      return Optional.empty();
+    }
+    Amount from = answers.take(least);
+    Amount to = answers.take(most);
+    Range range = answers.blame(most, () -> new Range(from, to));
+    return Optional.of(
+        new FirstSheet.Line(role, desk.words().name(role), range, answers.take(now)));
+  }
+}
