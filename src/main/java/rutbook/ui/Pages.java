@@ -20,8 +20,7 @@ final class Pages {
   static final List<OnRail> RAIL =
       List.of(
           new OnRail("log", MaterialDesignB.BOOK_OPEN_OUTLINE, new Place.Log()),
-          new OnRail(
-              "bike", MaterialDesignM.MOTORBIKE, new Place.Bike(Place.BikePart.SETTINGS)));
+          new OnRail("bike", MaterialDesignM.MOTORBIKE, new Place.Bike(Place.BikePart.SETTINGS)));
 
   private Pages() {}
 

@@ -101,8 +101,7 @@ final class BaselineForm extends EntryForm<Entry.Baseline> {
     Setup setup =
         before()
             .map(Entry.Baseline::setup)
-            .orElseGet(
-                () -> blame(reason, () -> desk().model().timeline().startOn(head.day())));
+            .orElseGet(() -> blame(reason, () -> desk().model().timeline().startOn(head.day())));
     return blame(
         reason,
         () ->

@@ -63,7 +63,6 @@ record BikeModel(
   }
 
   private static boolean fits(Setting setting, Reading reading) {
-    return reading.amounts().stream()
-        .allMatch(amount -> amount.dimension() == setting.dimension());
+    return reading.amounts().stream().allMatch(amount -> amount.dimension() == setting.dimension());
   }
 }

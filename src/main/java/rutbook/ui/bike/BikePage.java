@@ -193,9 +193,7 @@ public final class BikePage extends Page {
 
   private void showSheets(BikeModel model) {
     telling = true;
-    sheets
-        .getItems()
-        .setAll(model.bike().sheets().stream().map(sheet -> sheet.from()).toList());
+    sheets.getItems().setAll(model.bike().sheets().stream().map(sheet -> sheet.from()).toList());
     sheets.setValue(model.sheet().from());
     boolean several = model.bike().sheets().size() > 1;
     sheets.setVisible(several);

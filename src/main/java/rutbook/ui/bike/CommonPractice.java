@@ -119,8 +119,7 @@ record CommonPractice(
   }
 
   private CommonPractice from(String least, String most) {
-    return new CommonPractice(
-        carrier, datum, greater, work, step, range(least, most, step.unit()));
+    return new CommonPractice(carrier, datum, greater, work, step, range(least, most, step.unit()));
   }
 
   CommonPractice in(Carrier newCarrier) {

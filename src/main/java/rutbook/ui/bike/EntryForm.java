@@ -30,7 +30,12 @@ abstract class EntryForm<E extends Entry> extends Form {
   /** The questions that every entry has; where they stand is for the form to say. */
   final void askDayAndMeter(String id) {
     day =
-        ask(fields().day(id + "-day", "entry.day", before.map(Entry::day).orElse(desk().desk().today())));
+        ask(
+            fields()
+                .day(
+                    id + "-day",
+                    "entry.day",
+                    before.map(Entry::day).orElse(desk().desk().today())));
     meter =
         ask(
             fields()
@@ -45,7 +50,10 @@ abstract class EntryForm<E extends Entry> extends Form {
     note =
         wide(
             fields()
-                .text(id + "-note", "entry.note", before.map(entry -> entry.head().note()).orElse("")));
+                .text(
+                    id + "-note",
+                    "entry.note",
+                    before.map(entry -> entry.head().note()).orElse("")));
     if (before.isPresent()) {
       key(id + "-remove", desk().text("remove"), this::remove);
     }
@@ -58,8 +66,7 @@ abstract class EntryForm<E extends Entry> extends Form {
   final void save() {
     E next = next(head());
     Optional<String> refused =
-        desk()
-            .make(before.isPresent() ? new EntryEdit.Correct(next) : new EntryEdit.Add(next));
+        desk().make(before.isPresent() ? new EntryEdit.Correct(next) : new EntryEdit.Add(next));
     refused.ifPresentOrElse(this::refuse, this::close);
   }
 

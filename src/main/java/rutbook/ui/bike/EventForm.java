@@ -48,7 +48,8 @@ final class EventForm extends EntryForm<Entry.Event> {
                 ends,
                 before.flatMap(Entry.Event::end),
                 each -> each.map(desk.words()::name).orElse("")));
-    what = wide(fields().text("event-what", "event.what", before.map(Entry.Event::what).orElse("")));
+    what =
+        wide(fields().text("event-what", "event.what", before.map(Entry.Event::what).orElse("")));
     what.example(desk.text("event.what.example"));
     askDayAndMeter("event");
     askNote("event");
@@ -73,10 +74,6 @@ final class EventForm extends EntryForm<Entry.Event> {
         what,
         () ->
             new Entry.Event(
-                head,
-                happened,
-                take(end),
-                seen ? take(fault) : Optional.empty(),
-                take(what)));
+                head, happened, take(end), seen ? take(fault) : Optional.empty(), take(what)));
   }
 }

@@ -33,28 +33,19 @@ final class Fields {
 
   /** An amount that there must be. */
   AskText<Amount> needed(String id, String label, Optional<Amount> before, Unit usual) {
-    return new AskText<>(
-        id, label(label, usual), text(before), text -> parse(text, usual));
+    return new AskText<>(id, label(label, usual), text(before), text -> parse(text, usual));
   }
 
   /** An amount that there must be, in the unit that holds while it is read. */
-  AskText<Amount> amountIn(
-      String id, String label, Optional<Amount> before, Supplier<Unit> usual) {
-    return new AskText<>(
-        id,
-        words().text(label),
-        text(before),
-        text -> parse(text, usual.get()));
+  AskText<Amount> amountIn(String id, String label, Optional<Amount> before, Supplier<Unit> usual) {
+    return new AskText<>(id, words().text(label), text(before), text -> parse(text, usual.get()));
   }
 
   /** The same where it may be left out. */
   AskText<Optional<Amount>> maybeIn(
       String id, String label, Optional<Amount> before, Supplier<Unit> usual) {
     return AskText.<Amount>optional(
-        id,
-        words().text(label),
-        text(before),
-        text -> parse(text, usual.get()));
+        id, words().text(label), text(before), text -> parse(text, usual.get()));
   }
 
   private String label(String key, Unit usual) {

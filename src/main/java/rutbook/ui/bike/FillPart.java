@@ -89,8 +89,7 @@ final class FillPart {
 
   /** What a bare number is: the unit of before, while it is still measured that way. */
   Unit unit() {
-    Dimension wanted =
-        measure.read() == Measure.VOLUME ? Dimension.VOLUME : Dimension.LENGTH;
+    Dimension wanted = measure.read() == Measure.VOLUME ? Dimension.VOLUME : Dimension.LENGTH;
     return before
         .map(each -> each.limits().least().unit())
         .filter(unit -> unit.dimension() == wanted)
@@ -111,9 +110,7 @@ final class FillPart {
     form.blame(
         least,
         () -> new Chamber(id, "x", carrier, how, limits, Optional.empty(), Optional.empty()));
-    form.blame(
-        nominal, () -> new Chamber(id, "x", carrier, how, limits, usual, Optional.empty()));
-    return form.blame(
-        name, () -> new Chamber(id, called, carrier, how, limits, usual, whole));
+    form.blame(nominal, () -> new Chamber(id, "x", carrier, how, limits, usual, Optional.empty()));
+    return form.blame(name, () -> new Chamber(id, called, carrier, how, limits, usual, whole));
   }
 }

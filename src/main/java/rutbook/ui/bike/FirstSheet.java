@@ -179,17 +179,13 @@ record FirstSheet(
       Optional<Amount> now = lines.get(i).now();
       if (now.isEmpty()) {
         placed.add(
-            Placed.found(
-                setting.id(), Reading.unknown(setting.carrier(), WhyUnknown.NOT_NOTED)));
+            Placed.found(setting.id(), Reading.unknown(setting.carrier(), WhyUnknown.NOT_NOTED)));
         continue;
       }
       Reading reading =
-          setting.carrier() == Carrier.PAIR
-              ? Reading.bothLegs(now.get())
-              : Reading.of(now.get());
+          setting.carrier() == Carrier.PAIR ? Reading.bothLegs(now.get()) : Reading.of(now.get());
       boolean inside = Bounds.refusal(sheet, setting, now.get()).isEmpty();
-      placed.add(
-          inside ? Placed.set(setting.id(), reading) : Placed.found(setting.id(), reading));
+      placed.add(inside ? Placed.set(setting.id(), reading) : Placed.found(setting.id(), reading));
     }
     return new Setup(placed);
   }

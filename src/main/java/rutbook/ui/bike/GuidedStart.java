@@ -173,8 +173,7 @@ final class GuidedStart extends VBox {
     List<Rider> riders = desk.desk().notebook().shelf().riders();
     if (riders.isEmpty()) {
       RiderId id = new RiderId(desk.desk().ids().next());
-      return new ShelfEdit.PutRider(
-          new Rider(id, desk.desk().text("new.rider"), List.of(inGear)));
+      return new ShelfEdit.PutRider(new Rider(id, desk.desk().text("new.rider"), List.of(inGear)));
     }
     Rider rider = riders.get(0);
     List<Rider.Weight> weights = new ArrayList<>(rider.weights());

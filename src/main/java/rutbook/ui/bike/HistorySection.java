@@ -16,9 +16,7 @@ import rutbook.ui.controls.Keys;
 /** What happened to the bike besides riding: events, service, baselines, sheets, newest first. */
 final class HistorySection extends Section {
   private static final Comparator<Entry> NEWEST =
-      Comparator.comparing(Entry::day)
-          .thenComparingInt(entry -> entry.head().order())
-          .reversed();
+      Comparator.comparing(Entry::day).thenComparingInt(entry -> entry.head().order()).reversed();
 
   private final TwoSides sides = new TwoSides();
 
@@ -73,14 +71,11 @@ final class HistorySection extends Section {
                 Keys.key(
                     "serviced-add",
                     desk().text("service.done"),
-                    () ->
-                        sides.open(new ServicedForm(desk(), Optional.empty(), sides::close))),
+                    () -> sides.open(new ServicedForm(desk(), Optional.empty(), sides::close))),
                 Keys.key(
                     "baseline-add",
                     desk().text("baseline.add"),
-                    () ->
-                        sides.open(
-                            new BaselineForm(desk(), Optional.empty(), sides::close)))));
+                    () -> sides.open(new BaselineForm(desk(), Optional.empty(), sides::close)))));
     if (!model.outside().isEmpty()) {
       box.getChildren().add(SheetSummary.outside(desk(), model));
     }
@@ -91,8 +86,7 @@ final class HistorySection extends Section {
     return Keys.key(
         "event-" + id,
         desk().words().name(kind),
-        () ->
-            sides.open(new EventForm(desk(), Optional.empty(), kind, sides::close)));
+        () -> sides.open(new EventForm(desk(), Optional.empty(), kind, sides::close)));
   }
 
   private TwoSides.Row happened(BikeModel model, Entry entry) {
@@ -126,9 +120,7 @@ final class HistorySection extends Section {
 
   private TwoSides.Row baseline(BikeModel model, Entry.Baseline entry) {
     long outside =
-        model.outside().stream()
-            .filter(each -> each.baseline().equals(Optional.of(entry)))
-            .count();
+        model.outside().stream().filter(each -> each.baseline().equals(Optional.of(entry))).count();
     String reason = entry.reason().isBlank() ? desk().text("baseline.no.reason") : entry.reason();
     return row(
         entry,

@@ -27,8 +27,7 @@ final class NewSheetForm extends Form {
             sentence -> {
               throw new Refused(from, sentence);
             });
-    Sheet next =
-        blame(reason, () -> desk().model().sheet().with(day, take(reason)));
+    Sheet next = blame(reason, () -> desk().model().sheet().with(day, take(reason)));
     desk().put(next).ifPresentOrElse(this::refuse, this::close);
   }
 }

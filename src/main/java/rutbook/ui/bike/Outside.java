@@ -17,8 +17,7 @@ import rutbook.notebook.Timeline;
  *
  * @param baseline the baseline it stands in; empty for what is on the bike now
  */
-record Outside(
-    Optional<Entry.Baseline> baseline, Setting setting, Reading reading, Range limits) {
+record Outside(Optional<Entry.Baseline> baseline, Setting setting, Reading reading, Range limits) {
 
   /** All of them: what is on the bike first, then the baselines, newest first. */
   static List<Outside> of(Timeline timeline, Sheet sheet) {

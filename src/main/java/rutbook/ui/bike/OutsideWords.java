@@ -11,8 +11,7 @@ final class OutsideWords {
   /** The reading with the limits that it passes, and where it stands. */
   String line(Outside outside) {
     String setting = outside.setting().name();
-    String reading =
-        desk.words().readings().reading(outside.setting(), outside.reading());
+    String reading = desk.words().readings().reading(outside.setting(), outside.reading());
     String limits = desk.words().range(outside.limits());
     return outside
         .baseline()

@@ -25,10 +25,7 @@ final class ServiceForm extends SheetForm {
 
   ServiceForm(BikeDesk desk, Optional<ServiceItem> before, Runnable close) {
     super(desk, "service-form", desk.text("service.form"), close);
-    id =
-        before
-            .map(ServiceItem::id)
-            .orElseGet(() -> new ServiceId(desk.desk().ids().next()));
+    id = before.map(ServiceItem::id).orElseGet(() -> new ServiceId(desk.desk().ids().next()));
     kind =
         wide(
             new AskOne<>(
@@ -37,7 +34,10 @@ final class ServiceForm extends SheetForm {
                 Arrays.asList(ServiceKind.values()),
                 before.map(ServiceItem::kind).orElse(ServiceKind.OTHER),
                 desk.words()::name));
-    name = wide(fields().text("service-name", "service.name", before.map(ServiceItem::name).orElse("")));
+    name =
+        wide(
+            fields()
+                .text("service-name", "service.name", before.map(ServiceItem::name).orElse("")));
     end =
         wide(
             new AskOne<>(

@@ -50,7 +50,11 @@ final class ServiceSection extends Section {
           case OVERDUE -> "overdue";
         };
     String value =
-        desk().text("service.hours", desk().words().number(since, 1), desk().words().number(interval, 1));
+        desk()
+            .text(
+                "service.hours",
+                desk().words().number(since, 1),
+                desk().words().number(interval, 1));
     String source = desk().text(item.commonPractice() ? "service.common" : "service.manual");
     String more = hours.everDone(item) ? source : desk().text("service.never", source);
     return new TwoSides.Row(

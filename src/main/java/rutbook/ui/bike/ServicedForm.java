@@ -31,7 +31,9 @@ final class ServicedForm extends EntryForm<Entry.Serviced> {
     }
     say(new VBox(3, Keys.label(desk.text("serviced.items"), "group-title"), keys));
     askDayAndMeter("serviced");
-    by = wide(fields().text("serviced-by", "serviced.by", before.map(Entry.Serviced::by).orElse("")));
+    by =
+        wide(
+            fields().text("serviced-by", "serviced.by", before.map(Entry.Serviced::by).orElse("")));
     askNote("serviced");
   }
 

@@ -24,7 +24,9 @@ import rutbook.units.Amount;
 import rutbook.units.Dimension;
 import rutbook.units.Unit;
 
-/** A setting of the sheet: its stops or fill, its count, its leg, and what a greater number does. */
+/**
+ * A setting of the sheet: its stops or fill, its count, its leg, and what a greater number does.
+ */
 final class SettingForm extends SheetForm {
   private static final List<Dimension> KINDS =
       List.of(
@@ -96,9 +98,7 @@ final class SettingForm extends SheetForm {
                         stepNow.dimension(),
                         desk.words()::name)));
     Optional<Range> limits =
-        setting.isPresent()
-            ? setting.map(desk.model().sheet()::limits)
-            : usual.range();
+        setting.isPresent() ? setting.map(desk.model().sheet()::limits) : usual.range();
     stops = isFill ? null : new StopsPart(this, limits, this::unit);
     fill = isFill ? new FillPart(this, chamber) : null;
     if (setting.isEmpty() && !isFill) {
@@ -111,7 +111,10 @@ final class SettingForm extends SheetForm {
                 .whole(
                     "setting-total",
                     "setting.total",
-                    scale.map(Scale::total).filter(OptionalInt::isPresent).map(OptionalInt::getAsInt)));
+                    scale
+                        .map(Scale::total)
+                        .filter(OptionalInt::isPresent)
+                        .map(OptionalInt::getAsInt)));
     datum =
         wide(
             one(
@@ -180,8 +183,7 @@ final class SettingForm extends SheetForm {
   /** What is counted in another way from a day on is another setting from that day on. */
   @Override
   Sheet renewed(Sheet sheet) {
-    boolean other =
-        SheetChange.between(sheet, next(sheet, id)).contains(SheetChange.MEANING);
+    boolean other = SheetChange.between(sheet, next(sheet, id)).contains(SheetChange.MEANING);
     return other ? next(sheet, new SettingId(desk().desk().ids().next())) : next(sheet, id);
   }
 
@@ -194,7 +196,9 @@ final class SettingForm extends SheetForm {
     Setting next = setting(newId, limits);
     List<Setting> settings = new ArrayList<>(sheet.settings());
     int place =
-        before.map(each -> sheet.settings().indexOf(sheet.setting(each.id()).orElse(each))).orElse(-1);
+        before
+            .map(each -> sheet.settings().indexOf(sheet.setting(each.id()).orElse(each)))
+            .orElse(-1);
     if (place >= 0) {
       settings.set(place, next);
     } else {
@@ -232,12 +236,9 @@ final class SettingForm extends SheetForm {
               throw new Refused(total, desk().text("setting.total.range", count, MOST_TOTAL));
             });
     Scale scale =
-        blame(
-            step,
-            () -> new Scale(limits, wish, stepNow, take(datum), take(greater), stopToStop));
+        blame(step, () -> new Scale(limits, wish, stepNow, take(datum), take(greater), stopToStop));
     return blame(
-        name,
-        () -> new Setting(newId, take(name), take(role), take(carrier), scale, take(work)));
+        name, () -> new Setting(newId, take(name), take(role), take(carrier), scale, take(work)));
   }
 
   private Optional<Range> wish() {
@@ -247,8 +248,7 @@ final class SettingForm extends SheetForm {
       return Optional.empty();
     }
     if (least.isEmpty() || most.isEmpty()) {
-      throw new Refused(
-          least.isEmpty() ? wishLeast : wishMost, desk().text("setting.wish.both"));
+      throw new Refused(least.isEmpty() ? wishLeast : wishMost, desk().text("setting.wish.both"));
     }
     return Optional.of(blame(wishMost, () -> new Range(least.get(), most.get())));
   }

@@ -18,9 +18,7 @@ final class SheetDetail extends VBox {
     super(10);
     getStyleClass().add("card");
     setId("sheet-detail");
-    show =
-        Keys.mainKey(
-            "sheet-show", desk.text("sheet.show"), () -> desk.showSheet(sheet.from()));
+    show = Keys.mainKey("sheet-show", desk.text("sheet.show"), () -> desk.showSheet(sheet.from()));
     List<Node> lines = new ArrayList<>();
     lines.add(Keys.prose(desk.text("sheet.from", sheet.from()), "card-title"));
     lines.add(Keys.prose(sheet.reason(), "soft"));
@@ -40,10 +38,7 @@ final class SheetDetail extends VBox {
     for (Setting setting : sheet.settings()) {
       String now = desk.words().bounds(sheet, setting);
       String was =
-          before
-              .setting(setting.id())
-              .map(each -> desk.words().bounds(before, each))
-              .orElse("");
+          before.setting(setting.id()).map(each -> desk.words().bounds(before, each)).orElse("");
       if (was.isEmpty()) {
         lines.add(desk.text("sheet.added", setting.name(), now));
       } else if (!was.equals(now)) {

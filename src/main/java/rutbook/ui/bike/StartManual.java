@@ -69,8 +69,7 @@ final class StartManual implements StartStep {
             ? Optional.empty()
             : Optional.of(
                 maybe("start-fork-spring", "start.fork.spring", Dimension.SPRING_RATE, 0, 1));
-    shockSpring =
-        maybe("start-shock-spring", "start.shock.spring", Dimension.SPRING_RATE, 1, 1);
+    shockSpring = maybe("start-shock-spring", "start.shock.spring", Dimension.SPRING_RATE, 1, 1);
     weight = maybe("start-weight", "start.weight", Dimension.MASS, 2, 1);
     forkHours = hours("start-fork-hours", "start.fork.hours", FORK_OIL_HOURS, 0);
     shockHours = hours("start-shock-hours", "start.shock.hours", SHOCK_OIL_HOURS, 1);
@@ -93,8 +92,7 @@ final class StartManual implements StartStep {
 
   private AskText<Optional<Amount>> hours(String id, String key, int usual, int column) {
     AskText<Optional<Amount>> ask =
-        fields.maybeIn(
-            id, key, Optional.of(Amount.of(usual, Duration.HOUR)), () -> Duration.HOUR);
+        fields.maybeIn(id, key, Optional.of(Amount.of(usual, Duration.HOUR)), () -> Duration.HOUR);
     ask.hint(desk.text("start.hours.hint"));
     asks.add(ask);
     grid.add(ask, column, 2);
@@ -115,8 +113,7 @@ final class StartManual implements StartStep {
     spring(answers, shockSpring, Role.SHOCK_SPRING).ifPresent(read::add);
     List<FirstSheet.Interval> services = new ArrayList<>();
     interval(answers, forkHours, ServiceKind.FORK_OIL, FORK_OIL_HOURS).ifPresent(services::add);
-    interval(answers, shockHours, ServiceKind.SHOCK_OIL, SHOCK_OIL_HOURS)
-        .ifPresent(services::add);
+    interval(answers, shockHours, ServiceKind.SHOCK_OIL, SHOCK_OIL_HOURS).ifPresent(services::add);
     answers.take(meter);
     answers.take(weight);
     lines = read;
@@ -138,8 +135,7 @@ final class StartManual implements StartStep {
     if (range.least().value().signum() <= 0) {
       throw new Refused(fillLeast, desk.text("start.fill.positive"));
     }
-    return Optional.of(
-        new FirstSheet.Line(fillRole, desk.words().name(fillRole), range, now));
+    return Optional.of(new FirstSheet.Line(fillRole, desk.words().name(fillRole), range, now));
   }
 
   /** The springs that usually fit, and this one. */

@@ -38,8 +38,7 @@ final class StartRow {
     most =
         fields.amountIn(
             id + "-most", "start.most", usual.range().map(Range::most), () -> usual.step().unit());
-    now =
-        fields.maybeIn(id + "-now", "start.now", Optional.empty(), () -> usual.step().unit());
+    now = fields.maybeIn(id + "-now", "start.now", Optional.empty(), () -> usual.step().unit());
     for (AskText<?> ask : List.of(least, most, now)) {
       ask.bare();
       ask.field().setPrefColumnCount(5);

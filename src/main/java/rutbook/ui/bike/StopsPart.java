@@ -17,10 +17,8 @@ final class StopsPart {
     this.form = form;
     Fields fields = form.fields();
     least =
-        form.ask(
-            fields.amountIn("setting-least", "setting.least", range.map(Range::least), unit));
-    most =
-        form.ask(fields.amountIn("setting-most", "setting.most", range.map(Range::most), unit));
+        form.ask(fields.amountIn("setting-least", "setting.least", range.map(Range::least), unit));
+    most = form.ask(fields.amountIn("setting-most", "setting.most", range.map(Range::most), unit));
   }
 
   Range read() {

@@ -31,21 +31,18 @@ final class TorqueForm extends SheetForm {
                 Arrays.asList(Fastener.values()),
                 before.map(Tightening::fastener).orElse(Fastener.FORK_CAP),
                 desk.words()::name));
-    name = wide(fields().text("torque-name", "torque.name", before.map(Tightening::name).orElse("")));
+    name =
+        wide(fields().text("torque-name", "torque.name", before.map(Tightening::name).orElse("")));
     Optional<Amount> now = before.map(Tightening::amount);
     amount =
         wide(
             fields()
                 .needed(
-                    "torque-amount",
-                    "torque.amount",
-                    now,
-                    fields().usual(now, Dimension.TORQUE)));
+                    "torque-amount", "torque.amount", now, fields().usual(now, Dimension.TORQUE)));
     source =
         wide(
             fields()
-                .text(
-                    "torque-source", "torque.source", before.map(Tightening::source).orElse("")));
+                .text("torque-source", "torque.source", before.map(Tightening::source).orElse("")));
     source.example(desk.text("torque.source.example"));
     if (before.isEmpty()) {
       name.example(desk.text("torque.name.example"));
@@ -61,8 +58,7 @@ final class TorqueForm extends SheetForm {
     Amount torque = take(amount);
     blame(amount, () -> new Tightening(which, "x", torque, "x"));
     blame(name, () -> new Tightening(which, called, torque, "x"));
-    Tightening next =
-        blame(source, () -> new Tightening(which, called, torque, take(source)));
+    Tightening next = blame(source, () -> new Tightening(which, called, torque, take(source)));
     List<Tightening> torques = new ArrayList<>(sheet.torques());
     int place = before.map(torques::indexOf).orElse(-1);
     if (place >= 0) {

@@ -77,8 +77,7 @@ final class WhichSheet extends VBox {
             ? "\n" + desk.text("outside.more", outside.size() - MOST_TOLD)
             : "";
     Label label =
-        Keys.prose(
-            desk.text("which.outside") + "\n" + String.join("\n", lines) + rest, "due");
+        Keys.prose(desk.text("which.outside") + "\n" + String.join("\n", lines) + rest, "due");
     label.setId("which-outside");
     return label;
   }
