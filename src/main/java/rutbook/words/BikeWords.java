@@ -1,5 +1,6 @@
 package rutbook.words;
 
+import java.text.DecimalFormatSymbols;
 import java.time.LocalDate;
 import java.util.List;
 import java.util.Optional;
@@ -11,7 +12,7 @@ import rutbook.notebook.Setting;
 import rutbook.notebook.Sheet;
 import rutbook.units.Amount;
 import rutbook.units.AmountException;
-import rutbook.units.AmountFormat;
+import rutbook.units.Dimension;
 
 /** What the Bike page says: labels, a setting in one line, limits, faults below a field. */
 public final class BikeWords {
@@ -20,13 +21,11 @@ public final class BikeWords {
   private final Phrases phrases;
   private final FaultWords faults;
   private final ReadingWords readings;
-  private final AmountFormat format;
 
   public BikeWords(Phrases phrases) {
     this.phrases = phrases;
     this.faults = new FaultWords(phrases);
     this.readings = new ReadingWords(phrases);
-    this.format = new AmountFormat(phrases.display(), phrases.locale());
   }
 
   /** The text under a key of the page's bundle. */
@@ -53,14 +52,18 @@ public final class BikeWords {
     return phrases.amounts().amount(amount);
   }
 
-  /** As it was written, for a field where it is put right. */
+  /** As it was written, for a field where it is put right: no unit is changed by looking at it. */
   public String written(Amount amount) {
-    return format.asWritten(amount);
+    if (amount.dimension() == Dimension.CLICKS || amount.dimension() == Dimension.TURNS) {
+      return amount(amount);
+    }
+    char sign = DecimalFormatSymbols.getInstance(phrases.locale()).getDecimalSeparator();
+    return amount.value().toPlainString().replace('.', sign) + " " + amount.unit().symbol();
   }
 
-  /** As written and in the other system beside it: torques, and whatever binds. */
+  /** In both systems of units: torques, and whatever binds. */
   public String both(Amount amount) {
-    return format.both(amount);
+    return phrases.amounts().both(amount);
   }
 
   /** A number with so many decimals at most. */
@@ -70,8 +73,12 @@ public final class BikeWords {
 
   /** From the least to the most in the rider's unit, rounded inwards. */
   public String range(Range range) {
-    AmountFormat.Shown shown = format.limits(range.least(), range.most());
-    return text("range", shown.least(), shown.most());
+    return phrases.amounts().window(range);
+  }
+
+  /** The same in both systems of units, where a limit is at stake. */
+  public String limits(Range range) {
+    return phrases.amounts().limits(range);
   }
 
   /** The limits, the count and the legs of a setting on one line. */

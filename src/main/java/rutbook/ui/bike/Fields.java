@@ -60,9 +60,8 @@ final class Fields {
     return before.map(Amount::unit).orElse(desk.desk().notebook().display().unit(dimension));
   }
 
-  /** As it was written, quarters of a turn as fractions. */
   private String text(Optional<Amount> amount) {
-    return amount.map(desk.desk().settingWords()::amount).orElse("");
+    return amount.map(words()::written).orElse("");
   }
 
   /** A name or a note; whether it may be empty is for the notebook to say. */

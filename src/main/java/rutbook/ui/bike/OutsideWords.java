@@ -12,7 +12,7 @@ final class OutsideWords {
   String line(Outside outside) {
     String setting = outside.setting().name();
     String reading = desk.words().readings().reading(outside.setting(), outside.reading());
-    String limits = desk.words().range(outside.limits());
+    String limits = desk.words().limits(outside.limits());
     return outside
         .baseline()
         .map(each -> desk.text("outside.baseline", each.day(), setting, reading, limits))

@@ -59,7 +59,7 @@ final class ShockForm extends SheetForm {
                 "shock-springs",
                 desk.text("shock.springs"),
                 now.springsAtHand().stream()
-                    .map(desk.desk().settingWords()::amount)
+                    .map(desk.words()::written)
                     .collect(Collectors.joining("; ")),
                 text -> amounts(text, unit)));
     springs.example(desk.text("shock.springs.example"));
