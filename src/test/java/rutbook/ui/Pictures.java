@@ -5,13 +5,19 @@ import java.io.File;
 import java.io.IOException;
 import java.time.LocalDate;
 import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Locale;
 import java.util.Map;
-import java.util.concurrent.CountDownLatch;
+import java.util.function.Consumer;
 import javafx.application.Platform;
+import javafx.scene.Node;
+import javafx.scene.Scene;
+import javafx.scene.control.ButtonBase;
 import javafx.scene.image.PixelFormat;
 import javafx.scene.image.WritableImage;
 import javafx.stage.Stage;
 import javax.imageio.ImageIO;
+import org.testfx.util.WaitForAsyncUtils;
 import rutbook.edit.Editor;
 import rutbook.notebook.Entry;
 import rutbook.notebook.Notebook;
@@ -19,77 +25,162 @@ import rutbook.notebook.NotebookId;
 import rutbook.notebook.Timeline;
 import rutbook.samples.Samples;
 
-/** Takes pictures of each page, theme and size, empty and full, into {@code target/pictures}. */
+/**
+ * Takes pictures of each page, theme and size, empty and full, into {@code target/pictures}. With a
+ * word as argument only those whose name holds it.
+ */
 public final class Pictures {
   private static final File FOLDER = new File("target/pictures");
-  private static final int[][] SIZES = {{1024, 640}, {1600, 1000}};
+  private static final LocalDate TODAY = LocalDate.of(2026, 10, 17);
+
+  /** How a picture is taken: size of window, theme, size of text. */
+  private record Take(int width, int height, Theme theme, TextSize text) {
+    String name() {
+      String size = width + "x" + height;
+      String letters = text == TextSize.NORMAL ? "" : "-" + text.name().toLowerCase(Locale.ROOT);
+      return theme.name().toLowerCase(Locale.ROOT) + "-" + size + letters;
+    }
+  }
+
+  /** Something to look at, and the way there from a window that was just opened. */
+  private record View(String name, Notebook notebook, Consumer<Shown> way) {}
+
+  /** An open window, with what the tool touches. */
+  record Shown(Window window, Scene scene) {
+    void go(Place place) {
+      window.go(place);
+    }
+
+    void touch(String... ids) {
+      for (String id : ids) {
+        Node node = scene.lookup("#" + id);
+        if (node instanceof ButtonBase key) {
+          key.fire();
+        }
+        scene.getRoot().applyCss();
+        scene.getRoot().layout();
+      }
+    }
+  }
 
   private Pictures() {}
 
-  public static void main(String[] arguments) throws InterruptedException {
-    CountDownLatch done = new CountDownLatch(1);
-    Platform.startup(
-        () -> {
-          try {
-            takeAll();
-          } catch (IOException thrown) {
-            throw new java.io.UncheckedIOException(thrown);
-          } finally {
-            done.countDown();
-          }
-        });
-    done.await();
+  public static void main(String[] arguments) throws IOException {
+    String wanted = arguments.length == 0 ? "" : arguments[0];
+    Platform.startup(() -> {});
+    Platform.setImplicitExit(false);
+    FOLDER.mkdirs();
+    for (View view : views()) {
+      for (Take take : takes(view)) {
+        String name = view.name() + "-" + take.name();
+        if (name.contains(wanted)) {
+          take(view, take, new File(FOLDER, name + ".png"));
+        }
+      }
+    }
     Platform.exit();
   }
 
-  private static void takeAll() throws IOException {
-    FOLDER.mkdirs();
+  private static List<Take> takes(View view) {
+    List<Take> takes = new java.util.ArrayList<>();
+    int[][] sizes = {{1024, 640}, {1280, 800}, {1600, 1000}};
+    for (int[] size : sizes) {
+      for (Theme theme : Theme.values()) {
+        takes.add(new Take(size[0], size[1], theme, TextSize.NORMAL));
+      }
+    }
+    if (view.name().startsWith("season")) {
+      takes.add(new Take(1024, 640, Theme.LIGHT, TextSize.SMALL));
+      takes.add(new Take(1024, 640, Theme.LIGHT, TextSize.LARGE));
+      takes.add(new Take(1280, 800, Theme.SUN, TextSize.LARGEST));
+    }
+    return takes;
+  }
+
+  private static List<View> views() {
+    List<View> views = new java.util.ArrayList<>();
     Map<String, Notebook> notebooks = new LinkedHashMap<>();
     notebooks.put("empty", Notebook.empty(new NotebookId("empty")));
     notebooks.put("first-day", Samples.firstDay());
     notebooks.put("season", Samples.season());
     notebooks.put("split-fork", Samples.splitFork());
     for (Map.Entry<String, Notebook> each : notebooks.entrySet()) {
-      Map<String, Place> places = new LinkedHashMap<>();
-      places.put("log", new Place.Log());
-      each.getValue().bikes().stream()
-          .findFirst()
-          .flatMap(bike -> Timeline.of(each.getValue(), bike.id()).latest(Entry.Session.class))
-          .ifPresent(session -> places.put("session", new Place.Session(session.id())));
-      for (Map.Entry<String, Place> place : places.entrySet()) {
-        take(each.getKey() + "-" + place.getKey(), each.getValue(), place.getValue());
-      }
+      views.add(new View(each.getKey() + "-log", each.getValue(), shown -> {}));
+      latest(each.getValue())
+          .ifPresent(place -> views.add(session(each.getKey() + "-session", each, place)));
     }
+    Notebook season = notebooks.get("season");
+    Place latest = latest(season).orElseThrow();
+    Map<String, String[]> sides = new LinkedHashMap<>();
+    sides.put("feel", new String[] {"section-CORNER_ENTRY", "symptom-DIVES", "severity-2"});
+    sides.put("changes", new String[] {"tab-changes"});
+    sides.put("laps", new String[] {"tab-laps"});
+    sides.put("notes", new String[] {"tab-notes"});
+    sides.put("grid", new String[] {"tab-grid"});
+    sides.put("start", new String[] {"chain-start"});
+    sides.put("check", new String[] {"session-check"});
+    sides.put("count", new String[] {"session-check", "count-fork-compression-RIGHT"});
+    sides.put("strip-open", new String[] {"strip-fold"});
+    for (Map.Entry<String, String[]> side : sides.entrySet()) {
+      views.add(
+          new View(
+              "season-" + side.getKey(),
+              season,
+              shown -> {
+                shown.go(latest);
+                shown.touch(side.getValue());
+              }));
+    }
+    views.add(new View("season-new", season, shown -> shown.touch("log-new")));
+    views.add(new View("season-shortcuts", season, shown -> shown.go(new Place.Shortcuts())));
+    return views;
   }
 
-  private static void take(String name, Notebook notebook, Place place) throws IOException {
-    for (int[] size : SIZES) {
-      Stage stage = new Stage();
-      Window window =
-          Window.start(stage, StandIns.services(new Editor(notebook), LocalDate.of(2026, 10, 17)));
-      stage.setWidth(size[0]);
-      stage.setHeight(size[1]);
-      window.go(place);
-      for (Theme theme : Theme.values()) {
-        window.use(theme);
-        stage.getScene().getRoot().applyCss();
-        stage.getScene().getRoot().layout();
-        WritableImage image = stage.getScene().snapshot(null);
-        write(name + "-" + theme.name().toLowerCase() + "-" + size[0], image);
-      }
-      stage.hide();
-    }
+  private static View session(String name, Map.Entry<String, Notebook> of, Place place) {
+    return new View(name, of.getValue(), shown -> shown.go(place));
   }
 
-  private static void write(String name, WritableImage image) throws IOException {
+  private static java.util.Optional<Place> latest(Notebook notebook) {
+    return notebook.bikes().stream()
+        .findFirst()
+        .flatMap(bike -> Timeline.of(notebook, bike.id()).latest(Entry.Session.class))
+        .map(session -> new Place.Session(session.id()));
+  }
+
+  private static void take(View view, Take take, File file) throws IOException {
+    Stage[] stage = new Stage[1];
+    WaitForAsyncUtils.waitForAsyncFx(
+        20_000,
+        () -> {
+          stage[0] = new Stage();
+          WindowMemory.Look look =
+              new WindowMemory.Look(
+                  take.theme(),
+                  take.text().percent(),
+                  java.util.Optional.of(
+                      new WindowMemory.Bounds(0, 0, take.width(), take.height(), false)));
+          Window window =
+              Window.start(stage[0], StandIns.services(new Editor(view.notebook()), TODAY, look));
+          Shown shown = new Shown(window, stage[0].getScene());
+          shown.touch();
+          view.way().accept(shown);
+        });
+    WaitForAsyncUtils.waitForFxEvents();
+    WritableImage image =
+        WaitForAsyncUtils.waitForAsyncFx(20_000, () -> stage[0].getScene().snapshot(null));
+    write(image, file);
+    WaitForAsyncUtils.waitForAsyncFx(20_000, stage[0]::hide);
+  }
+
+  private static void write(WritableImage image, File file) throws IOException {
     int width = (int) image.getWidth();
     int height = (int) image.getHeight();
     int[] pixels = new int[width * height];
     image
         .getPixelReader()
         .getPixels(0, 0, width, height, PixelFormat.getIntArgbInstance(), pixels, 0, width);
-    BufferedImage picture = new BufferedImage(width, height, BufferedImage.TYPE_INT_ARGB);
+    BufferedImage picture = new BufferedImage(width, height, BufferedImage.TYPE_INT_RGB);
     picture.setRGB(0, 0, width, height, pixels, 0, width);
-    ImageIO.write(picture, "png", new File(FOLDER, name + ".png"));
+    ImageIO.write(picture, "png", file);
   }
 }

@@ -18,6 +18,10 @@ final class StandIns {
   private StandIns() {}
 
   static WindowServices services(Editor editor, LocalDate today) {
+    return services(editor, today, WindowMemory.Look.FIRST);
+  }
+
+  static WindowServices services(Editor editor, LocalDate today, WindowMemory.Look look) {
     AtomicInteger ids = new AtomicInteger();
     return new WindowServices(
         editor,
@@ -26,7 +30,7 @@ final class StandIns {
         Locale.ENGLISH,
         new NoFiles(),
         new AlwaysSaved(),
-        new ForgetsTheLook(),
+        new KeepsNoLook(look),
         Background.atOnce());
   }
 
@@ -76,11 +80,8 @@ final class StandIns {
     }
   }
 
-  static final class ForgetsTheLook implements WindowMemory {
-    @Override
-    public Look remembered() {
-      return Look.FIRST;
-    }
+  /** A look to begin with; what is remembered is forgotten. */
+  record KeepsNoLook(Look remembered) implements WindowMemory {
 
     @Override
     public void remember(Look look) {}
