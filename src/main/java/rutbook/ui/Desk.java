@@ -29,12 +29,23 @@ public final class Desk {
   private final ReadOnlyObjectWrapper<Optional<BikeId>> bike =
       new ReadOnlyObjectWrapper<>(Optional.empty());
 
+  private double em = 14;
+
   Desk(WindowServices services, Consumer<Place> go) {
     this.services = services;
     this.words = new WindowWords(services.locale());
     this.settingWords = new SettingWords(this::phrases);
     this.phrases = new Phrases(services.locale(), notebook().display());
     this.go = go;
+  }
+
+  /** The size of text in pixels, by which room is measured. */
+  public double em() {
+    return em;
+  }
+
+  void em(double pixels) {
+    em = pixels;
   }
 
   public Editor editor() {

@@ -67,6 +67,7 @@ final class Shell extends StackPane {
       right.getChildren().add(page);
     }
     rail.show(place);
+    page.requestFocus();
   }
 
   private void opened() {
@@ -142,6 +143,13 @@ final class Shell extends StackPane {
   private static void on(
       Scene scene, KeyCode code, Runnable action, KeyCombination.Modifier... modifiers) {
     scene.getAccelerators().put(new KeyCodeCombination(code, modifiers), action);
+  }
+
+  /** Text is so large now: everything measured in it is laid out again. */
+  void em(double pixels) {
+    desk.em(pixels);
+    strip.requestLayout();
+    page.requestLayout();
   }
 
   Node page() {

@@ -1,15 +1,13 @@
 package rutbook.ui;
 
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
-import javafx.geometry.Insets;
 import javafx.geometry.Pos;
-import javafx.scene.AccessibleRole;
-import javafx.scene.Node;
+import javafx.geometry.Side;
 import javafx.scene.control.Button;
-import javafx.scene.control.ContentDisplay;
 import javafx.scene.control.ContextMenu;
-import javafx.scene.control.Label;
 import javafx.scene.control.MenuItem;
 import javafx.scene.layout.FlowPane;
 import javafx.scene.layout.HBox;
@@ -18,82 +16,85 @@ import javafx.scene.layout.Region;
 import javafx.scene.layout.VBox;
 import rutbook.notebook.Bike;
 import rutbook.notebook.Notebook;
+import rutbook.notebook.SettingId;
 import rutbook.ui.controls.Keys;
-import rutbook.ui.controls.RulerSentence;
-import rutbook.ui.controls.RulerView;
-import rutbook.units.Dimension;
+import rutbook.ui.fx.Background;
 
 /**
  * The strip at the top of every page. Where the window is too narrow for every setting it folds to
  * the ones moved most, and unfolds on a touch.
  */
 final class Strip extends HBox {
-  private static final double TICKED_WIDTH_EM = 7.4;
-  private static final double BIKE_WIDTH_EM = 12.5;
+  private static final double GAP = 14;
+  private static final double BETWEEN = 4;
 
   private final Desk desk;
-  private final VBox bikeBox = new VBox(2);
-  private final FlowPane settings = new FlowPane(4, 2);
+  private final VBox bikeBox = new VBox(1);
+  private final Region divider = new Region();
+  private final FlowPane settings = new FlowPane(BETWEEN, 2);
   private final Button fold;
+  private final Map<SettingId, StripSetting> nodes = new HashMap<>();
   private boolean unfolded;
-  private StripModel model;
-  private int shownPlaces = -1;
+  private Optional<StripModel> model = Optional.empty();
+  private List<StripModel.Item> shown = List.of();
 
   Strip(Desk desk) {
-    super(14);
+    super(GAP);
     this.desk = desk;
     setId("strip");
     getStyleClass().add("strip");
     bikeBox.setId("strip-bike");
+    bikeBox.setAlignment(Pos.CENTER_LEFT);
+    bikeBox.setMinWidth(USE_PREF_SIZE);
     fold = Keys.smallKey("strip-fold", "", this::toggle);
-    Region divider = new Region();
     divider.getStyleClass().add("divider");
     HBox.setHgrow(settings, Priority.ALWAYS);
     settings.setMinWidth(0);
     getChildren().addAll(bikeBox, divider, settings, fold);
     setAlignment(Pos.CENTER_LEFT);
-    widthProperty().addListener((width, before, now) -> layOutSettings(false));
     desk.chosenBike().addListener((chosen, before, now) -> show(desk.notebook()));
   }
 
   private void toggle() {
     unfolded = !unfolded;
-    layOutSettings(true);
+    requestLayout();
   }
 
   void show(Notebook notebook) {
-    Optional<Bike> bike = desk.bike();
-    if (bike.isEmpty()) {
-      model = null;
-      bikeBox.getChildren().setAll(Keys.label(desk.text("strip.nobike"), "card-title"));
-      settings.getChildren().clear();
-      fold.setVisible(false);
-      fold.setManaged(false);
-      return;
-    }
-    StripModel next = StripModel.of(notebook, bike.get());
-    if (next.equals(model)) {
+    Optional<StripModel> next = desk.bike().map(bike -> StripModel.of(notebook, bike));
+    if (next.isPresent() && next.equals(model)) {
       return;
     }
     model = next;
-    showBike();
-    layOutSettings(true);
+    bikeBox.getChildren().clear();
+    if (next.isEmpty()) {
+      bikeBox.getChildren().add(Keys.label(desk.text("strip.nobike"), "card-title"));
+      nodes.clear();
+      settings.getChildren().clear();
+    } else {
+      showBike(next.get());
+      showSettings(next.get());
+    }
+    shown = List.of();
+    requestLayout();
   }
 
-  private void showBike() {
-    Button name = new Button(model.bike().name());
-    name.getStyleClass().setAll("button", "key", "plain", "card-title");
-    name.setStyle("-fx-padding: 0; -fx-min-height: 26px;");
-    name.setId("strip-bike-name");
-    name.setAccessibleText(desk.text("strip.choose"));
-    name.setOnAction(event -> chooseBike(name));
-    bikeBox.getChildren().setAll(name);
-    bikeBox
-        .getChildren()
-        .add(
-            Keys.label(
-                desk.text("strip.hours", desk.words().hours(model.hours())), "soft", "condensed"));
-    for (StripModel.Service service : model.services()) {
+  private void showBike(StripModel now) {
+    HBox first = new HBox(8);
+    first.setAlignment(Pos.BASELINE_LEFT);
+    String hours = desk.text("strip.hours", desk.words().hours(now.hours()));
+    if (desk.notebook().bikes().size() > 1) {
+      Button choose = Keys.smallKey("strip-choose", now.bike().name() + " ▾", () -> {});
+      choose.setOnAction(event -> chooseBike(choose));
+      choose.getStyleClass().addAll("plain", "strip-choose");
+      choose.setAccessibleText(desk.text("strip.choose"));
+      first.getChildren().add(choose);
+    } else {
+      first.getChildren().add(Keys.label(now.bike().name(), "card-title"));
+    }
+    first.getChildren().add(Keys.label(hours, "condensed", "soft"));
+    bikeBox.getChildren().add(first);
+    for (StripModel.Service service : now.services()) {
       String style =
           switch (service.due()) {
             case NOT_YET -> "soft";
@@ -102,108 +103,84 @@ final class Strip extends HBox {
           };
       String text =
           desk.text(
-              "strip.service",
+              "strip.service." + service.due(),
               service.name(),
               desk.words().hours(service.hours()),
               desk.words().hours(service.interval()));
       bikeBox.getChildren().add(Keys.label(text, "condensed", style));
     }
-    bikeBox.setMinWidth(Region.USE_PREF_SIZE);
   }
 
-  private void chooseBike(Node below) {
+  private void chooseBike(Button below) {
     ContextMenu menu = new ContextMenu();
     for (Bike bike : desk.notebook().bikes()) {
       MenuItem item = new MenuItem(bike.name());
       item.setOnAction(event -> desk.choose(bike.id()));
       menu.getItems().add(item);
     }
-    menu.show(below, javafx.geometry.Side.BOTTOM, 0, 4);
+    menu.show(below, Side.BOTTOM, 0, 4);
   }
 
-  private double em() {
-    return Optional.ofNullable(getScene())
-        .map(scene -> ((Label) bikeBox.getChildren().get(bikeBox.getChildren().size() - 1)))
-        .map(label -> label.getFont().getSize())
-        .orElse(14.0);
+  /** Every setting has its node, shown or folded away; what did not change is left alone. */
+  private void showSettings(StripModel now) {
+    List<StripSetting> wanted =
+        now.items().stream()
+            .map(
+                item -> {
+                  StripSetting node =
+                      nodes.computeIfAbsent(item.setting().id(), id -> new StripSetting(desk));
+                  node.show(now.sheet(), item);
+                  return node;
+                })
+            .toList();
+    if (!settings.getChildren().equals(wanted)) {
+      settings.getChildren().setAll(wanted);
+      nodes.values().retainAll(wanted);
+    }
   }
 
-  private void layOutSettings(boolean anew) {
-    if (model == null || getWidth() <= 0) {
+  @Override
+  protected void layoutChildren() {
+    model.ifPresent(this::fold);
+    fold.setVisible(model.isPresent() && (unfolded || shown.size() < model.get().items().size()));
+    super.layoutChildren();
+  }
+
+  /** Shows as many settings as fit into one row, or all of them in as many rows as it takes. */
+  private void fold(StripModel now) {
+    fold.setText(unfolded ? desk.text("strip.less") : desk.text("strip.more", now.items().size()));
+    double room =
+        getWidth()
+            - getInsets().getLeft()
+            - getInsets().getRight()
+            - bikeBox.prefWidth(-1)
+            - fold.prefWidth(-1)
+            - 3 * GAP
+            - 1;
+    settings.setPrefWrapLength(Math.max(1, room));
+    List<StripModel.Item> wanted =
+        unfolded ? now.items() : now.folded(room + BETWEEN, item -> width(item) + BETWEEN);
+    if (wanted.equals(shown)) {
       return;
     }
-    double each = TICKED_WIDTH_EM * em() + 4;
-    double room = getWidth() - Math.max(BIKE_WIDTH_EM * em(), bikeBox.prefWidth(-1)) - 130;
-    int places = unfolded ? model.items().size() : Math.max(2, (int) (room / each));
-    if (!anew && places == shownPlaces) {
-      return;
+    shown = wanted;
+    Background.afterwards(this::requestLayout);
+    for (StripModel.Item item : now.items()) {
+      StripSetting node = nodes.get(item.setting().id());
+      boolean here = wanted.contains(item);
+      node.setVisible(here);
+      node.setManaged(here);
+      node.head(here ? heading(wanted, item) : "");
     }
-    shownPlaces = places;
-    List<StripModel.Item> items = model.folded(places);
-    settings.getChildren().setAll(items.stream().map(item -> setting(item, each - 4)).toList());
-    boolean folds = unfolded || items.size() < model.items().size();
-    fold.setVisible(folds);
-    fold.setManaged(folds);
-    fold.setText(
-        unfolded ? desk.text("strip.less") : desk.text("strip.more", model.items().size()));
-    settings.setPrefWrapLength(unfolded ? room : items.size() * each);
   }
 
-  private Node setting(StripModel.Item item, double width) {
-    Label name = Keys.label(shortName(item), "name");
-    Label value = Keys.label(desk.settingWords().brief(item.reading()), "value");
-    if (item.setting().dimension() == Dimension.TURNS) {
-      value.getStyleClass().add("turns");
-    }
-    value.setMinWidth(Region.USE_PREF_SIZE);
-    Region gap = new Region();
-    HBox.setHgrow(gap, Priority.ALWAYS);
-    HBox top = new HBox(4, name, gap, value);
-    top.setAlignment(Pos.BASELINE_LEFT);
-    RulerView ruler = new RulerView(false, 1);
-    ruler.show(item.ruler());
-    Label group = Keys.label(groupName(item), "grid-head");
-    VBox box = new VBox(0, group, top, ruler);
-    box.setPadding(Insets.EMPTY);
-    box.setPrefWidth(width - 10);
-    Button button = new Button();
-    button.setContentDisplay(ContentDisplay.GRAPHIC_ONLY);
-    button.setGraphic(box);
-    button.setId("strip-" + item.setting().id());
-    button.getStyleClass().setAll("button", "strip-setting");
-    if (item.reading().legsDiffer()) {
-      button.getStyleClass().add("mismatch");
-    }
-    button.setAccessibleRole(AccessibleRole.BUTTON);
-    button.setAccessibleText(
-        RulerSentence.of(
-            desk.words(),
-            desk.settingWords(),
-            model.sheet(),
-            item.setting(),
-            item.reading(),
-            List.of()));
-    button.setTooltip(
-        new javafx.scene.control.Tooltip(
-            desk.text(
-                "strip.setting",
-                item.setting().name(),
-                desk.settingWords().reading(item.setting(), item.reading()))));
-    button.setOnAction(event -> desk.go(new Place.OfSetting(item.setting().id())));
-    return button;
+  private double width(StripModel.Item item) {
+    return nodes.get(item.setting().id()).prefWidth(-1);
   }
 
-  /** The group stands above the first of its settings. */
-  private String groupName(StripModel.Item item) {
-    List<StripModel.Item> shown = model.folded(shownPlaces);
-    int place = shown.indexOf(item);
-    boolean first = place == 0 || shown.get(place - 1).group() != item.group();
+  private String heading(List<StripModel.Item> wanted, StripModel.Item item) {
+    int place = wanted.indexOf(item);
+    boolean first = place == 0 || wanted.get(place - 1).group() != item.group();
     return first ? desk.text("strip.group." + item.group()) : "";
-  }
-
-  private String shortName(StripModel.Item item) {
-    return item.setting().role() == rutbook.notebook.Role.OTHER
-        ? item.setting().name()
-        : desk.words().name(item.setting().role());
   }
 }

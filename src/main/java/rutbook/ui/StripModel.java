@@ -1,8 +1,12 @@
 package rutbook.ui;
 
 import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.HashSet;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
+import java.util.function.ToDoubleFunction;
 import rutbook.drawing.Ruler;
 import rutbook.notebook.Bike;
 import rutbook.notebook.End;
@@ -109,18 +113,22 @@ public record StripModel(
   }
 
   /**
-   * What is shown while folded into so many places: clickers first, then what is moved at the
-   * track, then the rest; always in the order of the strip.
+   * What is shown while folded into so much room: legs that differ first, then clickers, then what
+   * is moved at the track, then the rest, as long as the next one fits; always in the order of the
+   * strip.
+   *
+   * @param width of an item, in the measure of the room
    */
-  public List<Item> folded(int places) {
-    if (items.size() <= places) {
-      return items;
+  public List<Item> folded(double room, ToDoubleFunction<Item> width) {
+    Set<Item> kept = new HashSet<>();
+    double left = room;
+    for (Item item : items.stream().sorted(Comparator.comparingInt(StripModel::rank)).toList()) {
+      left -= width.applyAsDouble(item);
+      if (left < 0) {
+        break;
+      }
+      kept.add(item);
     }
-    List<Item> kept =
-        items.stream()
-            .sorted(java.util.Comparator.comparingInt(StripModel::rank))
-            .limit(places)
-            .toList();
     return items.stream().filter(kept::contains).toList();
   }
 

@@ -128,6 +128,8 @@ public final class Window {
     Application.setUserAgentStylesheet(theme().base());
     String common = Window.class.getResource("rutbook.css").toExternalForm();
     scene.getStylesheets().setAll(common, theme().sheet());
-    scene.getRoot().setStyle("-fx-font-size: " + Math.round(textSize().pixels(theme())) + "px;");
+    long pixels = Math.round(textSize().pixels(theme()));
+    shell.em(pixels);
+    scene.getRoot().setStyle("-fx-font-size: " + pixels + "px;");
   }
 }

@@ -53,13 +53,18 @@ public final class Pictures {
 
     void touch(String... ids) {
       for (String id : ids) {
+        layOut();
         Node node = scene.lookup("#" + id);
         if (node instanceof ButtonBase key) {
           key.fire();
         }
-        scene.getRoot().applyCss();
-        scene.getRoot().layout();
       }
+      layOut();
+    }
+
+    private void layOut() {
+      scene.getRoot().applyCss();
+      scene.getRoot().layout();
     }
   }
 

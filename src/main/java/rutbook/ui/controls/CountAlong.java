@@ -10,6 +10,7 @@ import javafx.scene.input.KeyEvent;
 import javafx.scene.input.ScrollEvent;
 import javafx.scene.layout.HBox;
 import javafx.scene.layout.Priority;
+import javafx.scene.layout.Region;
 import javafx.scene.layout.VBox;
 import rutbook.units.Amount;
 import rutbook.words.SettingWords;
@@ -54,19 +55,21 @@ public final class CountAlong extends VBox {
     done.getStyleClass().add("count");
     HBox.setHgrow(more, Priority.ALWAYS);
     more.setMaxWidth(Double.MAX_VALUE);
-    HBox keys = new HBox(10, back, more, done);
-    Button cancel = Keys.smallKey("count-cancel", words.text("count.cancel"), cancelled);
     number.setId("count-number");
     number.setAccessibleRole(AccessibleRole.TEXT);
-    HBox row = new HBox(20, number);
-    row.setAlignment(Pos.CENTER_LEFT);
-    getChildren()
-        .addAll(
+    number.setAlignment(Pos.CENTER_RIGHT);
+    HBox keys = new HBox(10, number, more, back, done);
+    keys.setAlignment(Pos.CENTER_LEFT);
+    Region gap = new Region();
+    HBox.setHgrow(gap, Priority.ALWAYS);
+    HBox head =
+        new HBox(
+            10,
             Keys.label(words.text("count.title", title), "card-title"),
-            Keys.prose(words.text("count.hint"), "soft"),
-            row,
-            keys,
-            cancel);
+            gap,
+            Keys.smallKey("count-cancel", words.text("count.cancel"), cancelled));
+    head.setAlignment(Pos.CENTER_LEFT);
+    getChildren().addAll(head, keys, Keys.prose(words.text("count.hint"), "soft"));
     addEventFilter(KeyEvent.KEY_PRESSED, this::key);
     addEventHandler(ScrollEvent.SCROLL, this::wheel);
     show();

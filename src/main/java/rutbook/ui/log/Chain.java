@@ -2,25 +2,43 @@ package rutbook.ui.log;
 
 import java.util.List;
 import java.util.function.IntConsumer;
+import javafx.beans.binding.Bindings;
+import javafx.beans.binding.BooleanBinding;
 import javafx.geometry.Pos;
 import javafx.scene.Node;
 import javafx.scene.control.Button;
 import javafx.scene.control.ScrollPane;
+import javafx.scene.control.ScrollPane.ScrollBarPolicy;
 import javafx.scene.layout.HBox;
+import javafx.scene.layout.Priority;
 import javafx.scene.layout.Region;
+import javafx.scene.layout.StackPane;
 import javafx.scene.layout.VBox;
 import rutbook.ui.Desk;
 import rutbook.ui.controls.Keys;
-import rutbook.ui.fx.Background;
 
-/** The motos side by side, with what was changed standing on the link between two of them. */
-final class Chain extends ScrollPane {
-  private static final int MOST_ON_A_LINK = 2;
+/**
+ * The motos side by side, with what was changed standing on the link between two of them. The start
+ * of the day stays in sight; where the motos are wider than the page, they scroll to the chosen
+ * one.
+ */
+final class Chain extends HBox {
+  private static final double BAR_HEIGHT = 12;
 
   private final Desk desk;
-  private final HBox row = new HBox();
+  private final HBox row =
+      new HBox() {
+        @Override
+        protected void layoutChildren() {
+          super.layoutChildren();
+          toTheChosen();
+        }
+      };
+  private final ScrollPane scroll = new ScrollPane(row);
+  private final Button start;
   private final IntConsumer chooseMoto;
   private final IntConsumer chooseLink;
+  private int chosen = -1;
 
   /**
    * @param chooseMoto gets the place of a moto, from 0; -1 for the start of the day
@@ -31,40 +49,109 @@ final class Chain extends ScrollPane {
     this.chooseMoto = chooseMoto;
     this.chooseLink = chooseLink;
     setId("chain");
-    setContent(row);
-    setFitToHeight(true);
-    // Head, three symptoms, how many more, and the laps: measured in text, so that it grows with
-    // it.
-    setStyle("-fx-min-height: 12.6em; -fx-pref-height: 12.6em;");
-    setVbarPolicy(ScrollBarPolicy.NEVER);
+    start = Keys.key("chain-start", "", () -> chooseMoto.accept(-1));
+    start.getStyleClass().addAll("moto-card", "chain-start");
+    start.setMaxHeight(Double.MAX_VALUE);
+    scroll.setId("chain-scroll");
+    scroll.setFitToHeight(true);
+    scroll.setVbarPolicy(ScrollBarPolicy.NEVER);
+    scroll.setFocusTraversable(false);
+    scroll.setMinWidth(0);
     row.setAlignment(Pos.CENTER_LEFT);
-    row.setStyle("-fx-padding: 0 0 4 0;");
+    row.getStyleClass().add("chain-row");
+    scroll.viewportBoundsProperty().addListener((bounds, before, now) -> toTheChosen());
+    start.setMinWidth(USE_PREF_SIZE);
+    VBox fixed = new VBox(start);
+    fixed.setMinWidth(USE_PREF_SIZE);
+    VBox.setVgrow(start, Priority.ALWAYS);
+    fixed.getStyleClass().add("chain-row");
+    StackPane faded =
+        new StackPane(scroll, fade("left", Pos.CENTER_LEFT), fade("right", Pos.CENTER_RIGHT));
+    faded.setMinWidth(0);
+    HBox.setHgrow(faded, Priority.ALWAYS);
+    getChildren().addAll(fixed, faded);
   }
 
-  void show(SessionModel model, int chosen, boolean entering) {
-    row.getChildren().clear();
-    row.getChildren().add(start(model, chosen < 0));
-    for (int i = 0; i < model.rides().size(); i++) {
-      int place = i;
-      row.getChildren().addAll(link(model, i));
-      row.getChildren()
-          .add(
-              new MotoCard(
-                  desk,
-                  model.rides().get(i),
-                  i == chosen,
-                  i == chosen && entering,
-                  () -> chooseMoto.accept(place)));
+  /** Where the chain goes on beyond the edge, it fades there. */
+  private Region fade(String side, Pos where) {
+    Region fade = new Region();
+    fade.getStyleClass().addAll("chain-fade", side);
+    fade.setMouseTransparent(true);
+    StackPane.setAlignment(fade, where);
+    BooleanBinding wider =
+        Bindings.createBooleanBinding(
+            () -> row.getWidth() > scroll.getViewportBounds().getWidth() + 1,
+            row.widthProperty(),
+            scroll.viewportBoundsProperty());
+    fade.visibleProperty()
+        .bind(
+            wider.and(
+                where == Pos.CENTER_LEFT
+                    ? scroll.hvalueProperty().greaterThan(0.001)
+                    : scroll.hvalueProperty().lessThan(0.999)));
+    return fade;
+  }
+
+  /** As tall as its cards and the bar that scrolls them, whatever is below. */
+  @Override
+  protected double computePrefHeight(double width) {
+    return row.prefHeight(-1) + BAR_HEIGHT;
+  }
+
+  @Override
+  protected double computeMinHeight(double width) {
+    return computePrefHeight(width);
+  }
+
+  /**
+   * @param low whether there is little height
+   */
+  void show(SessionModel model, int newlyChosen, boolean entering, boolean low) {
+    showStart(model, newlyChosen < 0);
+    List<Node> shown = row.getChildren();
+    while (shown.size() > model.rides().size() * 2) {
+      shown.remove(shown.size() - 1);
     }
-    row.layout();
-    double share =
-        model.rides().size() <= 1 ? 0 : Math.max(0, chosen) / (model.rides().size() - 1.0);
-    setHvalue(share);
-    Background.afterwards(() -> setHvalue(share));
+    for (int i = 0; i < model.rides().size(); i++) {
+      SessionModel.Ride ride = model.rides().get(i);
+      boolean here = i == newlyChosen;
+      put(2 * i, new ChainLink.Face(ride, low), i);
+      put(2 * i + 1, new MotoCard.Face(ride, here, here && entering, low), i);
+    }
+    chosen = newlyChosen;
+    toTheChosen();
   }
 
-  private Node start(SessionModel model, boolean chosen) {
-    Button start = Keys.key("chain-start", "", () -> chooseMoto.accept(-1));
+  private void put(int at, ChainLink.Face face, int place) {
+    if (at >= row.getChildren().size()) {
+      row.getChildren().add(new ChainLink(desk, face, () -> chooseLink.accept(place)));
+    } else if (!((ChainLink) row.getChildren().get(at)).face().equals(face)) {
+      replace(at, new ChainLink(desk, face, () -> chooseLink.accept(place)));
+    }
+  }
+
+  private void put(int at, MotoCard.Face face, int place) {
+    if (at >= row.getChildren().size()) {
+      row.getChildren().add(new MotoCard(desk, face, () -> chooseMoto.accept(place)));
+    } else if (!((MotoCard) row.getChildren().get(at)).face().equals(face)) {
+      replace(at, new MotoCard(desk, face, () -> chooseMoto.accept(place)));
+    }
+  }
+
+  /** Keeps the focus where it was. */
+  private void replace(int at, Node next) {
+    Node before = row.getChildren().get(at);
+    boolean focused = before.isFocused();
+    if (focused) {
+      requestFocus();
+    }
+    row.getChildren().set(at, next);
+    if (focused) {
+      next.requestFocus();
+    }
+  }
+
+  private void showStart(SessionModel model, boolean isChosen) {
     String state =
         model.first()
             ? desk.text("link.start.first")
@@ -76,73 +163,38 @@ final class Chain extends ScrollPane {
             2,
             Keys.label(desk.text("link.start"), "strong"),
             Keys.prose(state, model.breaks().isEmpty() ? "soft" : "due", "condensed"));
-    text.setPrefWidth(96);
-    text.setMaxWidth(96);
+    text.getStyleClass().add("chain-start-text");
     start.setGraphic(text);
-    start.setMinWidth(118);
-    start.getStyleClass().add("moto-card");
-    if (chosen) {
-      start.setStyle("-fx-border-color: -rb-ink; -fx-border-width: 2px;");
+    start.getStyleClass().remove("chosen");
+    if (isChosen) {
+      start.getStyleClass().add("chosen");
     }
     start.setAccessibleText(desk.text("link.start") + ", " + state);
-    return start;
   }
 
-  private List<Node> link(SessionModel model, int place) {
-    SessionModel.Ride ride = model.rides().get(place);
-    Button link = new Button();
-    link.getStyleClass().setAll("button", "chain-link");
-    link.setId("link-" + ride.number());
-    link.setGraphic(linkText(ride));
-    link.setMinWidth(Region.USE_PREF_SIZE);
-    link.setMinHeight(44);
-    link.setOnAction(event -> chooseLink.accept(place));
-    link.setAccessibleText(spoken(ride));
-    return List.of(bar(), link, bar());
+  /**
+   * Scrolls as little as brings the chosen moto into sight, and so that no card is cut at the left:
+   * the row begins with a link.
+   */
+  private void toTheChosen() {
+    double view = scroll.getViewportBounds().getWidth();
+    double beyond = row.getWidth() - view;
+    if (beyond <= 0 || view <= 0 || chosen < 0 || row.getChildren().size() < 2 * chosen + 2) {
+      scroll.setHvalue(0);
+      return;
+    }
+    double right = row.getChildren().get(2 * chosen + 1).getBoundsInParent().getMaxX();
+    double offset = 0;
+    for (int i = 0; i < chosen && right - offset > view; i++) {
+      offset = row.getChildren().get(2 * (i + 1)).getBoundsInParent().getMinX();
+    }
+    scroll.setHvalue(Math.min(1, offset / beyond));
   }
 
-  private static Region bar() {
+  /** The bar of the chain between two cards. */
+  static Region bar() {
     Region bar = new Region();
     bar.getStyleClass().add("chain-bar");
     return bar;
-  }
-
-  private Node linkText(SessionModel.Ride ride) {
-    VBox text = new VBox(1);
-    text.setAlignment(Pos.CENTER);
-    if (ride.moved().isEmpty()) {
-      text.getChildren().add(Keys.label(desk.text("link.same"), "condensed", "soft"));
-      return text;
-    }
-    for (SessionModel.Moved moved :
-        ride.moved().subList(0, Math.min(MOST_ON_A_LINK, ride.moved().size()))) {
-      text.getChildren()
-          .addAll(
-              Keys.label(moved.setting().name(), "condensed"),
-              Keys.label(
-                  desk.settingWords().move(moved.setting(), moved.from(), moved.to()), "strong"),
-              Keys.label(
-                  desk.settingWords().sense(moved.setting(), moved.from(), moved.to()),
-                  "condensed"));
-    }
-    int more = ride.moved().size() - MOST_ON_A_LINK;
-    if (more > 0) {
-      text.getChildren().add(Keys.label(desk.text("link.more", more), "condensed", "due"));
-    }
-    return text;
-  }
-
-  private String spoken(SessionModel.Ride ride) {
-    if (ride.moved().isEmpty()) {
-      return desk.text("link.same");
-    }
-    StringBuilder text = new StringBuilder();
-    for (SessionModel.Moved moved : ride.moved()) {
-      text.append(moved.setting().name())
-          .append(' ')
-          .append(desk.settingWords().change(moved.setting(), moved.from(), moved.to()))
-          .append(". ");
-    }
-    return text.toString().strip();
   }
 }

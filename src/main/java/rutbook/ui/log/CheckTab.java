@@ -104,9 +104,9 @@ final class CheckTab extends VBox {
   private Node line(Setting setting) {
     Reading noted = SessionModel.reading(noted(model), setting);
     var name = Keys.label(setting.name(), "strong");
-    name.setMinWidth(230);
+    name.setStyle("-fx-min-width: 16em;");
     var says = Keys.label(desk.settingWords().reading(setting, noted), "number");
-    says.setMinWidth(150);
+    says.setStyle("-fx-min-width: 10em;");
     Region gap = new Region();
     HBox.setHgrow(gap, Priority.ALWAYS);
     HBox line =

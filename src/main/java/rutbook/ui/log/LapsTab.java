@@ -9,6 +9,8 @@ import javafx.scene.control.Label;
 import javafx.scene.control.TextArea;
 import javafx.scene.control.ToggleButton;
 import javafx.scene.layout.FlowPane;
+import javafx.scene.layout.HBox;
+import javafx.scene.layout.Priority;
 import javafx.scene.layout.VBox;
 import rutbook.notebook.Lap;
 import rutbook.notebook.Moto;
@@ -40,15 +42,11 @@ final class LapsTab extends VBox {
     bad.setId("laps-bad");
     read.setId("laps-read");
     take = Keys.mainKey("laps-take", desk.text("laps.take"), this::take);
+    HBox.setHgrow(area, Priority.ALWAYS);
+    HBox entry = new HBox(12, area, take);
     getChildren()
         .addAll(
-            summary,
-            laps,
-            Keys.label(desk.text("laps.paste"), "group-title"),
-            area,
-            read,
-            bad,
-            take);
+            summary, laps, Keys.label(desk.text("laps.paste"), "group-title"), entry, read, bad);
   }
 
   void show(SessionModel.Ride ride) {
@@ -110,6 +108,7 @@ final class LapsTab extends VBox {
     read.setText(empty ? "" : desk.text("laps.read", pasted.laps().size()));
     bad.setText(
         pasted.bad().isEmpty() ? "" : desk.text("laps.bad", String.join(", ", pasted.bad())));
+    bad.setManaged(!pasted.bad().isEmpty());
     bad.setVisible(!pasted.bad().isEmpty());
     take.setDisable(pasted.laps().isEmpty());
   }

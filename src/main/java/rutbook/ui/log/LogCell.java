@@ -52,6 +52,7 @@ final class LogCell extends ListCell<LogRow> {
   private HBox item() {
     day.setMinWidth(Region.USE_PREF_SIZE);
     VBox left = new VBox(day);
+    left.setAlignment(Pos.CENTER_LEFT);
     left.setPrefWidth(84);
     left.setMinWidth(84);
     kind.setMinWidth(86);

@@ -18,43 +18,52 @@ import rutbook.ui.controls.Severity;
 
 /** A moto in the chain: the worst of its feel, its trust and its laps. */
 final class MotoCard extends VBox {
-  private static final int MOST_LINES = 3;
+  /** All that a card shows; equal ones look alike. */
+  record Face(SessionModel.Ride ride, boolean chosen, boolean entering, boolean low) {
+    /** How many symptoms have room. */
+    int lines() {
+      return low ? 1 : 3;
+    }
+  }
 
   private final Desk desk;
+  private final Face face;
 
-  /**
-   * @param entering whether its feel is being entered below, where it need not stand twice
-   */
-  MotoCard(Desk desk, SessionModel.Ride ride, boolean chosen, boolean entering, Runnable choose) {
-    super(5);
+  MotoCard(Desk desk, Face face, Runnable choose) {
+    super(face.low() ? 2 : 5);
     this.desk = desk;
-    Moto moto = ride.moto();
-    setId("moto-" + ride.number());
+    this.face = face;
+    Moto moto = face.ride().moto();
+    setId("moto-" + face.ride().number());
     getStyleClass().addAll("card", "moto-card");
-    if (chosen) {
+    if (face.chosen()) {
       getStyleClass().add("chosen");
+    }
+    if (face.low()) {
+      getStyleClass().add("low");
     }
     setFocusTraversable(true);
     setAccessibleRole(AccessibleRole.BUTTON);
-    setMinWidth(236);
-    setPrefWidth(262);
-    setMaxWidth(262);
-    getChildren().add(head(ride));
-    if (entering) {
+    getChildren().add(head());
+    if (face.entering()) {
       getChildren().add(Keys.label(desk.text("moto.noting", moto.report().feel().size()), "soft"));
     } else {
       feel(moto.report().feel());
     }
     Region gap = new Region();
     VBox.setVgrow(gap, Priority.ALWAYS);
-    Region rule = new Region();
-    rule.getStyleClass().add("rule");
-    getChildren().addAll(gap, rule, laps(ride));
+    getChildren().add(gap);
+    if (!face.low()) {
+      Region rule = new Region();
+      rule.getStyleClass().add("rule");
+      getChildren().add(rule);
+    }
+    getChildren().add(foot());
     setAccessibleText(
         desk.text(
             "moto.accessible",
             desk.words().label(moto.kind()),
-            ride.number(),
+            face.ride().number(),
             trustText(moto.report().trust())));
     setOnMouseClicked(event -> choose.run());
     setOnKeyPressed(
@@ -66,17 +75,26 @@ final class MotoCard extends VBox {
         });
   }
 
-  private HBox head(SessionModel.Ride ride) {
+  Face face() {
+    return face;
+  }
+
+  private HBox head() {
+    Moto moto = face.ride().moto();
     Label name =
         Keys.label(
-            desk.text("moto.title", desk.words().label(ride.moto().kind()), ride.number()),
+            desk.text("moto.title", desk.words().label(moto.kind()), face.ride().number()),
             "card-title");
-    Region gap = new Region();
-    HBox.setHgrow(gap, Priority.ALWAYS);
-    Label trust = Keys.label(trustText(ride.moto().report().trust()), "soft", "condensed");
-    HBox head = new HBox(6, name, gap, trust);
+    Label trust = Keys.label(trustText(moto.report().trust()), "soft", "condensed");
+    HBox head = new HBox(6, name, gap(), trust);
     head.setAlignment(Pos.BASELINE_LEFT);
     return head;
+  }
+
+  private static Region gap() {
+    Region gap = new Region();
+    HBox.setHgrow(gap, Priority.ALWAYS);
+    return gap;
   }
 
   private String trustText(OptionalInt trust) {
@@ -87,34 +105,25 @@ final class MotoCard extends VBox {
 
   private void feel(List<Feel> all) {
     List<Feel> worst =
-        all.stream().sorted((a, b) -> b.severity() - a.severity()).limit(MOST_LINES).toList();
+        all.stream().sorted((a, b) -> b.severity() - a.severity()).limit(face.lines()).toList();
     for (Feel feel : worst) {
-      String text =
-          desk.text(
-              "feel.symptom",
-              desk.words().name(feel.end()),
-              desk.words().name(feel.symptom()),
-              desk.words().name(feel.section()));
-      Label label = Keys.label(text, "condensed");
+      Label label = Keys.prose(Names.of(desk.words(), feel), "condensed");
       label.setMinWidth(0);
-      Region gap = new Region();
-      HBox.setHgrow(gap, Priority.ALWAYS);
-      HBox line = new HBox(6, label, gap, new Severity(feel.severity(), desk.text("moto.gone")));
+      HBox.setHgrow(label, Priority.ALWAYS);
+      label.setMaxWidth(Double.MAX_VALUE);
+      HBox line = new HBox(6, label, new Severity(feel.severity(), desk.text("moto.gone")));
       line.setAlignment(Pos.CENTER_LEFT);
       getChildren().add(line);
-    }
-    if (all.size() > worst.size()) {
-      getChildren()
-          .add(Keys.label(desk.text("moto.more", all.size() - worst.size()), "soft", "condensed"));
     }
     if (all.isEmpty()) {
       getChildren().add(Keys.label(desk.text("moto.nothing"), "soft"));
     }
   }
 
-  private HBox laps(SessionModel.Ride ride) {
+  private HBox foot() {
+    SessionModel.Ride ride = face.ride();
     HBox row =
-        new HBox(10, Keys.label(desk.text("moto.laps", ride.lapsThatCount()), "soft", "condensed"));
+        new HBox(8, Keys.label(desk.text("moto.laps", ride.lapsThatCount()), "soft", "condensed"));
     ride.medianLap()
         .ifPresent(
             median ->
@@ -122,6 +131,11 @@ final class MotoCard extends VBox {
                     .add(Keys.label(desk.text("moto.median", desk.words().lap(median)), "number")));
     if (ride.moto().report().doubtful()) {
       row.getChildren().add(Keys.label(desk.text("moto.doubtful"), "due"));
+    }
+    int more = ride.moto().report().feel().size() - face.lines();
+    if (more > 0 && !face.entering()) {
+      row.getChildren()
+          .addAll(gap(), Keys.label(desk.text("moto.more", more), "soft", "condensed"));
     }
     return row;
   }

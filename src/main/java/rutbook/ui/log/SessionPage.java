@@ -1,6 +1,5 @@
 package rutbook.ui.log;
 
-import java.util.ArrayList;
 import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
@@ -16,9 +15,7 @@ import javafx.scene.control.ToggleButton;
 import javafx.scene.layout.HBox;
 import javafx.scene.layout.Priority;
 import javafx.scene.layout.VBox;
-import rutbook.edit.MotoEdit;
 import rutbook.edit.SessionEdit;
-import rutbook.notebook.Change;
 import rutbook.notebook.Conditions;
 import rutbook.notebook.Entry;
 import rutbook.notebook.EntryId;
@@ -26,74 +23,47 @@ import rutbook.notebook.Moto;
 import rutbook.notebook.MotoId;
 import rutbook.notebook.MotoKind;
 import rutbook.notebook.Notebook;
-import rutbook.notebook.Placed;
-import rutbook.notebook.Reading;
 import rutbook.notebook.Report;
-import rutbook.notebook.Setting;
 import rutbook.notebook.SettingId;
-import rutbook.notebook.Setup;
-import rutbook.notebook.Timeline;
 import rutbook.ui.Desk;
 import rutbook.ui.Page;
 import rutbook.ui.Place;
 import rutbook.ui.controls.Keys;
+import rutbook.ui.log.SessionSides.Side;
 
 /** One session: its chain of motos, and below it one side of the chosen moto at a time. */
 public final class SessionPage extends Page {
-  /** The sides of a moto, or of the day, that can be looked at and entered. */
-  private enum Tab {
-    FEEL,
-    CHANGES,
-    LAPS,
-    NOTES,
-    GRID,
-    START,
-    CHECK;
-
-    String key() {
-      return "tab." + name().toLowerCase(java.util.Locale.ROOT);
-    }
-  }
+  /** A page lower than this shows less of each moto, so that the entry below keeps its room. */
+  private static final double LOW_EM = 45;
 
   private final EntryId id;
   private final Label title = Keys.label("", "page-title");
   private final Label conditions = Keys.label("", "soft");
   private final HBox tabs = new HBox(6);
-  private final Map<Tab, ToggleButton> tabKeys = new EnumMap<>(Tab.class);
+  private final Map<Side, ToggleButton> tabKeys = new EnumMap<>(Side.class);
   private final Chain chain;
   private final VBox below = new VBox(10);
-  private final ScrollPane scroll = new ScrollPane();
-  private final FeelEntry feel;
-  private final SettingsTab changes;
-  private final SettingsTab start;
-  private final LapsTab laps;
-  private final NotesTab notes;
-  private final FeelGrid grid;
-  private final CheckTab check;
+  private final ScrollPane scroll = new ScrollPane(below);
+  private final Label heading = Keys.label("", "card-title");
+  private final SessionSides sides;
   private SessionModel model;
   private Optional<MotoId> chosen = Optional.empty();
   private Optional<SettingId> wanted = Optional.empty();
-  private Tab tab = Tab.FEEL;
+  private Side side = Side.FEEL;
+  private boolean low;
 
   public SessionPage(Desk desk, EntryId id) {
     super(desk);
     this.id = id;
     setId("session-page");
-    setSpacing(12);
     chain = new Chain(desk, this::chooseMoto, this::chooseLink);
-    feel = new FeelEntry(desk, id);
-    changes = new SettingsTab(desk, desk.text("changes.hint"), this::changeSetting);
-    start = new SettingsTab(desk, desk.text("start.hint"), this::startWith);
-    laps = new LapsTab(desk, this::takeLaps);
-    notes = new NotesTab(desk);
-    grid = new FeelGrid(desk);
-    check = new CheckTab(desk);
+    sides = new SessionSides(desk, id);
     getChildren().addAll(header(), chain, tabs(), below());
   }
 
   /** Opens at what was changed, with the focus on a setting. */
   public SessionPage atSetting(SettingId setting) {
-    tab = Tab.CHANGES;
+    side = Side.CHANGES;
     wanted = Optional.of(setting);
     return this;
   }
@@ -105,7 +75,7 @@ public final class SessionPage extends Page {
     title.setId("session-title");
     title.setMinWidth(0);
     conditions.setMinWidth(0);
-    VBox text = new VBox(2, title, conditions);
+    VBox text = new VBox(title, conditions);
     text.setMinWidth(0);
     HBox.setHgrow(text, Priority.ALWAYS);
     HBox row =
@@ -113,19 +83,19 @@ public final class SessionPage extends Page {
             10,
             back,
             text,
-            Keys.key("session-check", desk().text("session.check"), () -> open(Tab.CHECK)),
+            Keys.key("session-check", desk().text("session.check"), () -> open(Side.CHECK)),
             Keys.mainKey("session-add", desk().text("session.add"), this::newThing));
     row.setAlignment(Pos.CENTER_LEFT);
     return row;
   }
 
   private Node tabs() {
-    for (Tab each : Tab.values()) {
+    for (Side each : Side.values()) {
       ToggleButton key =
           Keys.choice(each.key().replace('.', '-'), desk().text(each.key()), () -> open(each));
       key.getStyleClass().add("small");
       tabKeys.put(each, key);
-      if (each != Tab.START && each != Tab.CHECK) {
+      if (each != Side.START && each != Side.CHECK) {
         tabs.getChildren().add(key);
       }
     }
@@ -133,41 +103,63 @@ public final class SessionPage extends Page {
   }
 
   private Node below() {
-    scroll.setContent(below);
     scroll.setFitToWidth(true);
     scroll.setHbarPolicy(ScrollPane.ScrollBarPolicy.NEVER);
     scroll.setMinHeight(0);
+    scroll.setFocusTraversable(false);
     below.getStyleClass().add("wash");
+    scroll
+        .viewportBoundsProperty()
+        .addListener((bounds, before, now) -> below.setMinHeight(now.getHeight()));
     VBox.setVgrow(scroll, Priority.ALWAYS);
     return scroll;
   }
 
-  private void open(Tab next) {
-    tab = next;
+  /** How low the page is decides how much of the chain is shown and where the entry folds. */
+  @Override
+  protected void layoutChildren() {
+    boolean nowLow = getHeight() < LOW_EM * desk().em();
+    if (nowLow != low) {
+      low = nowLow;
+      pseudoClassStateChanged(javafx.css.PseudoClass.getPseudoClass("low"), low);
+      heading.setManaged(!low);
+      heading.setVisible(!low);
+      if (model != null) {
+        redraw();
+      }
+    }
+    super.layoutChildren();
+    double above = heading.isManaged() ? heading.getHeight() + below.getSpacing() : 0;
+    double around = below.getInsets().getTop() + below.getInsets().getBottom();
+    sides.room(scroll.getHeight() - above - around);
+  }
+
+  private void open(Side next) {
+    side = next;
     redraw();
   }
 
   private void chooseMoto(int place) {
     if (place < 0) {
-      open(Tab.START);
+      open(Side.START);
       return;
     }
     chosen = Optional.of(model.rides().get(place).moto().id());
-    open(tab == Tab.START || tab == Tab.CHECK ? Tab.FEEL : tab);
+    open(side == Side.START || side == Side.CHECK ? Side.FEEL : side);
   }
 
   private void chooseLink(int place) {
     chosen = Optional.of(model.rides().get(place).moto().id());
-    open(Tab.CHANGES);
+    open(Side.CHANGES);
   }
 
   @Override
   protected void show(Notebook notebook) {
     Optional<SessionModel> now = SessionModel.of(notebook, id);
     if (now.isEmpty()) {
-      getChildren().setAll(Keys.prose(desk().text("session.gone"), "card-title"));
       getChildren()
-          .add(
+          .setAll(
+              Keys.prose(desk().text("session.gone"), "card-title"),
               Keys.key(
                   "session-gone", desk().text("session.back"), () -> desk().go(new Place.Log())));
       return;
@@ -192,79 +184,29 @@ public final class SessionPage extends Page {
     title.setText(
         desk().text("session.title", model.track(), desk().words().day(model.session().day())));
     conditions.setText(conditions(model.session()));
-    boolean ofTheDay = tab == Tab.START || tab == Tab.CHECK;
-    Tab shown = ride().isEmpty() && !ofTheDay && tab != Tab.NOTES ? Tab.START : tab;
-    int place = tab == Tab.START ? -1 : ride().map(each -> each.number() - 1).orElse(-1);
-    chain.show(model, place, shown == Tab.FEEL);
+    Side shown = ride().isEmpty() && !side.isOfTheDay() ? Side.START : side;
+    int place = shown == Side.START ? -1 : ride().map(each -> each.number() - 1).orElse(-1);
+    chain.show(model, place, shown == Side.FEEL, low);
     tabKeys.forEach((each, key) -> key.setSelected(each == shown));
-    List<Node> content = new ArrayList<>();
-    content.add(Keys.label(heading(shown), "card-title"));
-    content.add(content(shown));
-    if (!below
-        .getChildren()
-        .subList(Math.min(1, below.getChildren().size()), below.getChildren().size())
-        .equals(content.subList(1, 2))) {
-      below.getChildren().setAll(content);
+    heading.setText(heading(shown));
+    Node content = sides.show(shown, model, ride());
+    List<Node> wantedNodes = List.of(heading, content);
+    if (!below.getChildren().equals(wantedNodes)) {
+      below.getChildren().setAll(wantedNodes);
       scroll.setVvalue(0);
-    } else {
-      ((Label) below.getChildren().get(0)).setText(heading(shown));
     }
-    wanted.ifPresent(setting -> changes.focus(setting));
+    wanted.ifPresent(sides::focus);
     wanted = Optional.empty();
   }
 
-  private String heading(Tab shown) {
+  private String heading(Side shown) {
     Optional<SessionModel.Ride> ride = ride();
-    if (shown == Tab.FEEL && ride.isPresent()) {
+    if (shown == Side.FEEL && ride.isPresent()) {
       return desk()
           .text(
               "feel.question", desk().words().label(ride.get().moto().kind()), ride.get().number());
     }
     return desk().text(shown.key());
-  }
-
-  private Node content(Tab shown) {
-    Optional<Setup> baseline =
-        Timeline.of(desk().notebook(), model.bike().id())
-            .baselineOn(model.session().day())
-            .map(Entry.Baseline::setup);
-    switch (shown) {
-      case FEEL -> {
-        FeelModel.of(desk().notebook(), model.session(), ride().orElseThrow().moto().id())
-            .ifPresent(feel::show);
-        return feel;
-      }
-      case CHANGES -> {
-        SessionModel.Ride ride = ride().orElseThrow();
-        changes.show(model.sheet(), ride.before(), ride.setup(), baseline);
-        return changes;
-      }
-      case LAPS -> {
-        laps.show(ride().orElseThrow());
-        return laps;
-      }
-      case NOTES -> {
-        notes.show(model, ride());
-        return notes;
-      }
-      case GRID -> {
-        grid.show(model);
-        return grid;
-      }
-      case START -> {
-        Setup left = Timeline.of(desk().notebook(), model.bike().id()).before(id);
-        start.show(
-            model.sheet(),
-            model.first() ? model.session().start() : left,
-            model.session().start(),
-            baseline);
-        return start;
-      }
-      default -> {
-        check.show(model);
-        return check;
-      }
-    }
   }
 
   private String conditions(Entry.Session session) {
@@ -287,30 +229,10 @@ public final class SessionPage extends Page {
   @Override
   protected void newThing() {
     MotoId moto = new MotoId(desk().ids().next());
-    desk()
-        .make(
-            new SessionEdit.AddMoto(
-                id, new Moto(moto, MotoKind.MOTO, List.of(), Report.EMPTY, Optional.empty(), "")));
+    Moto next = new Moto(moto, MotoKind.MOTO, List.of(), Report.EMPTY, Optional.empty(), "");
+    desk().make(new SessionEdit.AddMoto(id, next));
     chosen = Optional.of(moto);
-    open(Tab.FEEL);
-  }
-
-  /** Back to where it was before the moto means that it was not changed. */
-  private void changeSetting(Setting setting, Reading to) {
-    SessionModel.Ride ride = ride().orElseThrow();
-    Reading before = SessionModel.reading(ride.before(), setting);
-    if (to.sameAs(before)) {
-      desk().make(new MotoEdit.LeaveSetting(id, ride.moto().id(), setting.id()));
-    } else {
-      desk().make(new MotoEdit.ChangeSetting(id, ride.moto().id(), Change.of(setting.id(), to)));
-    }
-  }
-
-  private void startWith(Setting setting, Reading to) {
-    desk().make(new SessionEdit.StartWith(id, Placed.set(setting.id(), to)));
-  }
-
-  private void takeLaps(List<rutbook.notebook.Lap> next) {
-    ride().ifPresent(ride -> desk().make(new MotoEdit.Laps(id, ride.moto().id(), next)));
+    open(Side.FEEL);
+    sides.focusFeel();
   }
 }
