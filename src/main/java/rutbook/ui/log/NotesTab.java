@@ -128,7 +128,7 @@ final class NotesTab extends VBox {
       ToggleButton key =
           Keys.choice(
               value.getDeclaringClass().getSimpleName() + "-" + value,
-              desk.words().name(value),
+              desk.words().label(value),
               () -> describe(next.apply(on ? Optional.empty() : Optional.of(value))));
       key.setSelected(on);
       keys.add(key);
@@ -181,7 +181,7 @@ final class NotesTab extends VBox {
       ToggleButton key =
           Keys.choice(
               "ready-" + each,
-              desk.words().name(each),
+              desk.words().label(each),
               () -> {
                 Set<Ready> next = EnumSet.noneOf(Ready.class);
                 next.addAll(now.ready());

@@ -60,7 +60,7 @@ final class SettingRow extends VBox {
               desk.editor()::closeStep);
       rulers.add(ruler);
       HBox.setHgrow(ruler, Priority.ALWAYS);
-      HBox leg = new HBox(10, Keys.label(desk.words().name(side), "soft", "condensed"), ruler);
+      HBox leg = new HBox(10, Keys.label(desk.words().label(side), "soft", "condensed"), ruler);
       leg.setAlignment(Pos.CENTER_LEFT);
       legs.add(leg);
     }

@@ -189,7 +189,7 @@ final class SymptomChoice extends VBox {
             .filter(node -> id.equals(node.getId()))
             .map(ToggleButton.class::cast)
             .findFirst()
-            .orElseGet(() -> Keys.choice(id, desk.words().name(name), () -> {}));
+            .orElseGet(() -> Keys.choice(id, desk.words().label(name), () -> {}));
     key.setOnAction(event -> noted.accept(next));
     key.setSelected(on);
     return key;
