@@ -4,11 +4,14 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import rutbook.notebook.Bounds;
+import rutbook.notebook.Due;
 import rutbook.notebook.End;
 import rutbook.notebook.Entry;
 import rutbook.notebook.Hours;
+import rutbook.notebook.Legs;
 import rutbook.notebook.Placed;
 import rutbook.notebook.Range;
+import rutbook.notebook.Reading;
 import rutbook.notebook.ServiceItem;
 import rutbook.notebook.Setting;
 import rutbook.notebook.Setup;
@@ -19,8 +22,6 @@ import rutbook.units.Duration;
 
 /** What of a bike wants attention, in the order in which it is put right. */
 public final class BikeCheck {
-  private static final double NEARLY = 0.9;
-
   private BikeCheck() {}
 
   /** Readings outside limits first, then legs, readings, sag, service and the notebook's chain. */
@@ -29,7 +30,7 @@ public final class BikeCheck {
     Setup now = timeline.now();
     List<Finding> findings = new ArrayList<>();
     addOutside(findings, sheet, now);
-    addLegs(findings, sheet, now);
+    addLegs(findings, timeline, sheet, now);
     addUnknown(findings, sheet, now);
     addSag(findings, timeline, sheet);
     addService(findings, timeline, sheet);
@@ -47,12 +48,17 @@ public final class BikeCheck {
     }
   }
 
-  private static void addLegs(List<Finding> findings, Sheet sheet, Setup now) {
+  private static void addLegs(List<Finding> findings, Timeline timeline, Sheet sheet, Setup now) {
+    Optional<Entry.Baseline> baseline = timeline.baseline();
     for (Setting setting : sheet.settings()) {
       now.reading(setting.id())
-          .filter(reading -> Legs.differ(setting, reading))
+          .filter(reading -> Legs.differ(setting, reading, meant(baseline, setting)))
           .ifPresent(reading -> findings.add(new Finding.LegsApart(setting, reading)));
     }
+  }
+
+  private static Optional<Reading> meant(Optional<Entry.Baseline> baseline, Setting setting) {
+    return baseline.flatMap(each -> Legs.meant(each.setup(), setting));
   }
 
   private static void addUnknown(List<Finding> findings, Sheet sheet, Setup now) {
@@ -102,11 +108,11 @@ public final class BikeCheck {
     Hours hours = timeline.hours();
     for (ServiceItem item : sheet.services()) {
       double since = hours.since(item);
-      double interval = item.interval().doubleIn(Duration.HOUR);
-      if (since >= interval) {
-        findings.add(new Finding.ServiceDue(item, since, hours.everDone(item)));
-      } else if (since >= interval * NEARLY) {
-        findings.add(new Finding.ServiceNear(item, since));
+      switch (Due.of(since, item.interval().doubleIn(Duration.HOUR))) {
+        case NOT_YET -> {}
+        case NEARLY -> findings.add(new Finding.ServiceNear(item, since));
+        case DUE, OVERDUE ->
+            findings.add(new Finding.ServiceDue(item, since, hours.everDone(item)));
       }
     }
   }

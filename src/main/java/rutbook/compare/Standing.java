@@ -2,6 +2,7 @@ package rutbook.compare;
 
 import rutbook.notebook.Bounds;
 import rutbook.notebook.How;
+import rutbook.notebook.Legs;
 import rutbook.notebook.Placed;
 import rutbook.notebook.Reading;
 import rutbook.notebook.Setting;

@@ -96,6 +96,7 @@ public final class RebuildAnswer {
           .ifKnown("leg", Words.of(Side.class), Step::leg)
           .with("enter", Words.of(Ask.Form.class), step -> step.ask().form())
           .ifKnown("target", TARGET, Step::target)
+          .ifKnown("window", AmountFacts.LIMITS, step -> step.goal().wish())
           .ifKnown("total", AmountFacts.AMOUNT, step -> step.goal().total())
           .ifKnown("noted", SettingFacts.READING, step -> step.goal().noted())
           .list("torques", TORQUE, step -> step.goal().torques())

@@ -8,6 +8,7 @@ import rutbook.notebook.End;
 import rutbook.notebook.Entry;
 import rutbook.notebook.EntryId;
 import rutbook.notebook.Gate;
+import rutbook.notebook.Legs;
 import rutbook.notebook.Placed;
 import rutbook.notebook.Ready;
 import rutbook.notebook.ServiceItem;
@@ -24,7 +25,7 @@ final class Gates {
     List<GateCard> cards = new ArrayList<>();
     Sheet sheet = timeline.sheetOn(session.day());
     fault(timeline).ifPresent(because -> cards.add(card(Gate.FAULT_OR_CRASH, because)));
-    if (outside(sheet, session)) {
+    if (outside(timeline, sheet, session)) {
       cards.add(card(Gate.READINGS_IN_DOUBT, session.id()));
     }
     if (!session.conditions().ready().contains(Ready.TYRES_COLD)) {
@@ -58,12 +59,16 @@ final class Gates {
     return open;
   }
 
-  private static boolean outside(Sheet sheet, Entry.Session session) {
+  private static boolean outside(Timeline timeline, Sheet sheet, Entry.Session session) {
+    Optional<Entry.Baseline> baseline = timeline.baselineOn(session.day());
     for (Placed placed : session.end().placed()) {
       Optional<Setting> setting = sheet.setting(placed.setting());
       if (setting.isPresent()
           && (!Bounds.isInside(sheet, setting.get(), placed.reading())
-              || placed.reading().legsDiffer())) {
+              || Legs.differ(
+                  setting.get(),
+                  placed.reading(),
+                  baseline.flatMap(each -> Legs.meant(each.setup(), setting.get()))))) {
         return true;
       }
     }

@@ -5,10 +5,13 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import rutbook.notebook.Entry;
+import rutbook.notebook.Range;
 import rutbook.notebook.Role;
+import rutbook.notebook.SagWindows;
 import rutbook.notebook.Setting;
 import rutbook.units.Amount;
 import rutbook.units.Length;
+import rutbook.units.Unit;
 
 /** What every rebuild ends with: from the axle position to the moto that confirms the baseline. */
 final class ClosingSteps {
@@ -53,16 +56,24 @@ final class ClosingSteps {
     Optional<Setting> rear =
         preloads.stream().filter(each -> each.role() == Role.SHOCK_PRELOAD).findFirst();
     Entry.Baseline baseline = draft.baseline();
-    chain.then(measure(StepKind.RACE_SAG, baseline.raceSag(), rear));
-    chain.then(measure(StepKind.FREE_SAG, baseline.freeSag(), rear));
+    SagWindows windows = draft.sheet().parts().sag();
+    chain.then(measure(StepKind.RACE_SAG, baseline.raceSag(), windows.rearRace(), rear));
+    chain.then(measure(StepKind.FREE_SAG, baseline.freeSag(), windows.rearFree(), rear));
+    if (draft.job().fork() || windows.frontRace().isPresent()) {
+      Optional<Setting> front =
+          preloads.stream().filter(each -> each.role() == Role.FORK_PRELOAD).findFirst();
+      chain.then(measure(StepKind.FRONT_RACE_SAG, Optional.empty(), windows.frontRace(), front));
+    }
   }
 
   private static Step measure(
-      StepKind kind, Optional<Amount> atBaseline, Optional<Setting> preload) {
+      StepKind kind, Optional<Amount> atBaseline, Optional<Range> wish, Optional<Setting> preload) {
+    Unit unit =
+        atBaseline.or(() -> wish.map(Range::least)).map(Amount::unit).orElse(Length.MILLIMETRE);
     Step step =
         Step.of(kind, Subject.BIKE)
-            .with(Drafting.sag(atBaseline))
-            .asking(Ask.measure(atBaseline.map(Amount::unit).orElse(Length.MILLIMETRE), false));
+            .with(Drafting.sag(atBaseline).withWish(wish))
+            .asking(Ask.measure(unit, false));
     return preload
         .map(setting -> step.otherwise(Step.id(StepKind.PLACE_PRELOAD, Subject.of(setting))))
         .orElse(step);

@@ -35,6 +35,9 @@ public record ConfirmMoto(
   /** Trim comes after every cause is looked at: one click at a time, two at most. */
   public static final int TRIM_CLICKS = 2;
 
+  private static final Set<StepKind> SAG_KINDS =
+      Set.of(StepKind.RACE_SAG, StepKind.FREE_SAG, StepKind.FRONT_RACE_SAG, StepKind.PLACE_PRELOAD);
+
   /** What the ratings say. */
   public enum Verdict {
     /** Nothing that the baseline's motos rated has been rated again. */
@@ -144,6 +147,9 @@ public record ConfirmMoto(
     if (finding instanceof Finding.TotalOff) {
       return Optional.of(Cause.COUNT_FROM_WRONG_END);
     }
+    if (finding instanceof Finding.OutsideWish) {
+      return Optional.of(Cause.SAG);
+    }
     if (finding instanceof Finding.OutsideLimits outside) {
       return role(outside.setting());
     }
@@ -168,7 +174,7 @@ public record ConfirmMoto(
     if (Set.of(StepKind.SPIN, StepKind.COMPRESS, StepKind.PINCH_LAST).contains(kind)) {
       return Optional.of(Cause.PINCHED_AXLE);
     }
-    if (Set.of(StepKind.RACE_SAG, StepKind.FREE_SAG, StepKind.PLACE_PRELOAD).contains(kind)) {
+    if (SAG_KINDS.contains(kind)) {
       return Optional.of(Cause.SAG);
     }
     return kind == StepKind.PLACE_TYRE ? Optional.of(Cause.TYRE_PRESSURE) : Optional.empty();

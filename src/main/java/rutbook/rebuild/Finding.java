@@ -50,6 +50,9 @@ public sealed interface Finding {
     }
   }
 
+  /** A sag without a target of its own lies outside the window that the sheet wishes for. */
+  record OutsideWish(StepId step, StepKind kind, Amount measured, Range wish) implements Finding {}
+
   /** It stands elsewhere than at its target. */
   record OffTarget(
       StepId step,

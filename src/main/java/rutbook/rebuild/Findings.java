@@ -6,6 +6,7 @@ import java.util.Map;
 import java.util.Optional;
 import rutbook.notebook.Bounds;
 import rutbook.notebook.Entered;
+import rutbook.notebook.Legs;
 import rutbook.notebook.Range;
 import rutbook.notebook.Reading;
 import rutbook.notebook.Setting;
@@ -18,17 +19,24 @@ import rutbook.units.Amount;
 /** Reads what was entered at a step against the sheet, the notebook and the step's target. */
 final class Findings {
   private final Sheet sheet;
+  private final ReturnToBaseline back;
   private final Step step;
   private final List<Finding> found = new ArrayList<>();
 
-  private Findings(Sheet sheet, Step step) {
+  private Findings(Sheet sheet, ReturnToBaseline back, Step step) {
     this.sheet = sheet;
+    this.back = back;
     this.step = step;
   }
 
-  /** What the entry of a step shows, beside what was entered at the others. */
-  static List<Finding> of(Sheet sheet, Step step, Map<StepId, StepDone> done) {
-    Findings findings = new Findings(sheet, step);
+  /**
+   * What the entry of a step shows, beside what was entered at the others.
+   *
+   * @param back says how the legs of a setting are meant to differ, where they are
+   */
+  static List<Finding> of(
+      Sheet sheet, ReturnToBaseline back, Step step, Map<StepId, StepDone> done) {
+    Findings findings = new Findings(sheet, back, step);
     findings.read(done.get(step.id()).entered());
     if (step.kind() == StepKind.FILL || step.kind() == StepKind.CARTRIDGE_FILL) {
       findings.otherLeg(done);
@@ -60,7 +68,8 @@ final class Findings {
     if (step.kind() == StepKind.PLACE_FILL) {
       step.setting().ifPresent(setting -> legs(setting, reading.get()));
     }
-    step.target().ifPresent(target -> offTarget(target, reading.get()));
+    step.target()
+        .ifPresentOrElse(target -> offTarget(target, reading.get()), () -> wish(reading.get()));
   }
 
   private List<Optional<Side>> legs(Reading reading) {
@@ -116,14 +125,12 @@ final class Findings {
   }
 
   private void legs(Setting setting, Reading reading) {
-    List<Amount> amounts = reading.amounts();
-    if (amounts.size() < 2) {
-      return;
-    }
-    Amount mayDiffer = Tolerances.legs(setting.dimension(), setting.scale().step());
-    if (beyond(amounts.get(0), amounts.get(1), mayDiffer)) {
+    Optional<Reading> meant = back.of(setting.id()).map(each -> each.target().reading());
+    if (Legs.differ(setting, reading, meant)) {
+      List<Amount> amounts = reading.amounts();
       found.add(
-          new Finding.LegsDiffer(step.id(), setting, amounts.get(0), amounts.get(1), mayDiffer));
+          new Finding.LegsDiffer(
+              step.id(), setting, amounts.get(0), amounts.get(1), Legs.tolerance(setting)));
     }
   }
 
@@ -146,6 +153,15 @@ final class Findings {
     if (left.isPresent() && right.isPresent()) {
       legs(setting, Reading.of(left.get(), right.get()));
     }
+  }
+
+  private void wish(Reading reading) {
+    Amount measured = reading.amounts().get(0);
+    step.goal()
+        .wish()
+        .filter(wish -> !wish.contains(measured))
+        .ifPresent(
+            wish -> found.add(new Finding.OutsideWish(step.id(), step.kind(), measured, wish)));
   }
 
   private void offTarget(Target target, Reading reading) {

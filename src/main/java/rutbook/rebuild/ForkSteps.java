@@ -19,7 +19,10 @@ final class ForkSteps {
     this.draft = draft;
   }
 
-  /** Pressures noted, then released until the gauge reads 0: nothing is loosened before that. */
+  /**
+   * Pressures noted, then released until the gauge reads 0: nothing is loosened before that. A leg
+   * without an air spring traps air as well, which goes out at its bleed screw.
+   */
   List<Step> air() {
     List<Step> steps = new ArrayList<>();
     List<Setting> pressures = draft.settings(Role.FORK_AIR);
@@ -27,6 +30,7 @@ final class ForkSteps {
     if (!pressures.isEmpty() || kind() == ForkKind.AIR) {
       steps.add(Step.of(StepKind.AIR_RELEASE, Subject.BIKE));
     }
+    steps.add(Step.of(StepKind.BLEED_AIR, Subject.BIKE));
     return steps;
   }
 

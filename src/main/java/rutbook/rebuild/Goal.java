@@ -3,22 +3,31 @@ package rutbook.rebuild;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import rutbook.notebook.Range;
 import rutbook.notebook.Reading;
 import rutbook.notebook.Tightening;
 import rutbook.units.Amount;
 
 /**
- * The values of a step: where a setting goes, the count from stop to stop that the sheet knows,
- * what the notebook says stood there before, torques, and remarks from outside.
+ * The values of a step: where a setting goes, the window that the sheet wishes a sag to be in, the
+ * count from stop to stop that the sheet knows, what the notebook says stood there before, torques,
+ * and remarks from outside.
  */
 public record Goal(
     Optional<Target> target,
+    Optional<Range> wish,
     Optional<Amount> total,
     Optional<Reading> noted,
     List<Tightening> torques,
     List<Remark> remarks) {
   public static final Goal NONE =
-      new Goal(Optional.empty(), Optional.empty(), Optional.empty(), List.of(), List.of());
+      new Goal(
+          Optional.empty(),
+          Optional.empty(),
+          Optional.empty(),
+          Optional.empty(),
+          List.of(),
+          List.of());
 
   public Goal {
     torques = List.copyOf(torques);
@@ -26,25 +35,29 @@ public record Goal(
   }
 
   public Goal with(Optional<Target> newTarget) {
-    return new Goal(newTarget, total, noted, torques, remarks);
+    return new Goal(newTarget, wish, total, noted, torques, remarks);
+  }
+
+  public Goal withWish(Optional<Range> newWish) {
+    return new Goal(target, newWish, total, noted, torques, remarks);
   }
 
   public Goal withTotal(Optional<Amount> newTotal) {
-    return new Goal(target, newTotal, noted, torques, remarks);
+    return new Goal(target, wish, newTotal, noted, torques, remarks);
   }
 
   public Goal withNoted(Optional<Reading> newNoted) {
-    return new Goal(target, total, newNoted, torques, remarks);
+    return new Goal(target, wish, total, newNoted, torques, remarks);
   }
 
   public Goal withTorques(List<Tightening> newTorques) {
-    return new Goal(target, total, noted, newTorques, remarks);
+    return new Goal(target, wish, total, noted, newTorques, remarks);
   }
 
   /** With more remarks after those it has. */
   public Goal remarked(List<Remark> more) {
     List<Remark> all = new ArrayList<>(remarks);
     all.addAll(more);
-    return new Goal(target, total, noted, torques, all);
+    return new Goal(target, wish, total, noted, torques, all);
   }
 }

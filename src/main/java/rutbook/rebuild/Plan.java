@@ -40,7 +40,7 @@ public final class Plan {
     List<Finding> found = new ArrayList<>();
     for (Step step : steps) {
       if (done.containsKey(step.id())) {
-        found.addAll(Findings.of(from.sheet(), step, done));
+        found.addAll(Findings.of(from.sheet(), back, step, done));
       }
     }
     this.findings = List.copyOf(found);

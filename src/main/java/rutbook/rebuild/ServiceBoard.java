@@ -6,6 +6,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import rutbook.notebook.Due;
 import rutbook.notebook.Entry;
 import rutbook.notebook.Hours;
 import rutbook.notebook.ServiceItem;

@@ -2,6 +2,7 @@ package rutbook.rebuild;
 
 import java.time.LocalDate;
 import java.util.Optional;
+import rutbook.notebook.Due;
 import rutbook.notebook.ServiceItem;
 
 /**

@@ -52,7 +52,14 @@ public record Step(
     StringBuilder text = new StringBuilder(kind.slug());
     subject.setting().ifPresent(setting -> text.append(':').append(setting.id()));
     subject.leg().ifPresent(leg -> text.append(':').append(slug(leg)));
+    if (subject.leg().isEmpty() && hasColon(subject)) {
+      text.append(":bike"); // so that setting a:left is not taken for the left leg of setting a
+    }
     return new StepId(text.toString());
+  }
+
+  private static boolean hasColon(Subject subject) {
+    return subject.setting().map(setting -> setting.id().text().contains(":")).orElse(false);
   }
 
   private static String slug(Side leg) {

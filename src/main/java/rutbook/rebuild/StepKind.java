@@ -16,6 +16,12 @@ public enum StepKind {
       DoneWhen.GAUGE_READS_ZERO,
       say(Caution.RELEASE_AIR_FIRST, Caution.MANUAL_RULES),
       Tool.AIR_GAUGE),
+  BLEED_AIR(
+      Place.FLOOR,
+      1,
+      DoneWhen.NOTHING_HISSES,
+      say(Caution.RELEASE_AIR_FIRST, Caution.MANUAL_RULES),
+      Tool.SCREWDRIVER),
   COUNT(Place.FLOOR, 2, DoneWhen.COUNTED_EVERY_LEG, say(Caution.NEVER_FORCE), Tool.SCREWDRIVER),
   NOTE_PRELOAD(Place.FLOOR, 3, DoneWhen.ENTERED, say(), Tool.CALLIPER),
   NOTE_INSTALLED_LENGTH(Place.FLOOR, 2, DoneWhen.ENTERED, say(), Tool.CALLIPER),
@@ -94,6 +100,7 @@ public enum StepKind {
   PLACE_PRELOAD(Place.FLOOR, 10, DoneWhen.AT_TARGET, say(Caution.UNDER_LOAD), Tool.WRENCHES),
   RACE_SAG(Place.FLOOR, 5, DoneWhen.SAG_AS_AT_BASELINE, say(), Tool.TAPE_MEASURE),
   FREE_SAG(Place.FLOOR, 3, DoneWhen.SAG_AS_AT_BASELINE, say(), Tool.TAPE_MEASURE),
+  FRONT_RACE_SAG(Place.FLOOR, 5, DoneWhen.ENTERED, say(), Tool.TAPE_MEASURE),
   PLACE_CLICKER(Place.FLOOR, 2, DoneWhen.AT_TARGET, say(Caution.NEVER_FORCE), Tool.SCREWDRIVER),
   PLACE_OTHER(Place.FLOOR, 5, DoneWhen.AT_TARGET, say(Caution.MANUAL_RULES)),
   SHAKE_DOWN(

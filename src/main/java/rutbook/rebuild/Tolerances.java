@@ -1,21 +1,15 @@
 package rutbook.rebuild;
 
+import rutbook.notebook.Legs;
 import rutbook.notebook.Setting;
 import rutbook.units.Amount;
 import rutbook.units.ClickUnit;
 import rutbook.units.Dimension;
 import rutbook.units.Length;
 import rutbook.units.TurnUnit;
-import rutbook.units.Volume;
 
 /** How far off still counts as there; common practice, no source, but for what the sheet says. */
 public final class Tolerances {
-  /** Between the fills of two legs. */
-  public static final Amount FILL_VOLUME = Amount.of(2, Volume.MILLILITRE);
-
-  /** Between the oil levels of two legs. */
-  public static final Amount FILL_LEVEL = Amount.of(1, Length.MILLIMETRE);
-
   /** Between two measurements of the same sag. */
   public static final Amount SAG = Amount.of(2, Length.MILLIMETRE);
 
@@ -48,8 +42,8 @@ public final class Tolerances {
   /** How much two legs of a fill may differ. */
   public static Amount legs(Dimension dimension, Amount otherwise) {
     return dimension == Dimension.VOLUME
-        ? FILL_VOLUME
-        : dimension == Dimension.LENGTH ? FILL_LEVEL : otherwise;
+        ? Legs.FILL_VOLUME
+        : dimension == Dimension.LENGTH ? Legs.FILL_LEVEL : otherwise;
   }
 
   /** How far a re-referenced total may be off: one click; a step of an adjuster without clicks. */

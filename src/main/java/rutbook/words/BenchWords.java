@@ -125,10 +125,11 @@ public final class BenchWords {
     return Optional.empty();
   }
 
-  /** How far the legs may differ, at a step where both are put right. */
+  /** How far the legs may differ, at a step where both are put right and meant to be alike. */
   public Optional<String> equality(Step step) {
     return step.setting()
         .filter(setting -> step.ask().bothLegs() && step.kind().places())
+        .filter(setting -> step.target().map(it -> !it.reading().legsDiffer()).orElse(true))
         .map(setting -> Tolerances.legs(setting.dimension(), setting.scale().step()))
         .map(amount -> phrases.say(AREA, "equal", amount));
   }
@@ -163,7 +164,7 @@ public final class BenchWords {
   }
 
   public String due(ServiceLine line) {
-    return phrases.say(AREA, "Due." + line.due().name());
+    return phrases.name(line.due());
   }
 
   /** Hours since it was done, of how many. */

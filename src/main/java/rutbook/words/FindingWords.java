@@ -56,6 +56,15 @@ public final class FindingWords {
           legs.right(),
           legs.mayDiffer());
     }
+    if (finding instanceof Finding.OutsideWish out) {
+      return phrases.say(
+          AREA,
+          "found.wish",
+          phrases.say("Plan", "Kind." + out.kind().name()),
+          out.measured(),
+          out.wish().least(),
+          out.wish().most());
+    }
     if (finding instanceof Finding.OffTarget off) {
       String about =
           off.setting()

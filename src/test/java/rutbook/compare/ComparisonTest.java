@@ -13,6 +13,7 @@ import rutbook.notebook.Change;
 import rutbook.notebook.End;
 import rutbook.notebook.Entry;
 import rutbook.notebook.Feel;
+import rutbook.notebook.Legs;
 import rutbook.notebook.Moto;
 import rutbook.notebook.Notebook;
 import rutbook.notebook.Placed;

@@ -8,6 +8,7 @@ import org.junit.jupiter.api.Test;
 import rutbook.checks.Checks;
 import rutbook.checks.Row;
 import rutbook.notebook.Bench;
+import rutbook.notebook.Due;
 import rutbook.notebook.ServiceKind;
 import rutbook.units.Duration;
 

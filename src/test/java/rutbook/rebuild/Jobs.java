@@ -89,7 +89,11 @@ final class Jobs {
   static StepDone asItShould(Step step) {
     Entered entered = new Entered.Ticked();
     if (step.ask().form() != Ask.Form.TICK) {
-      Amount amount = Amount.of(1, step.ask().unit().orElseThrow());
+      Amount amount =
+          step.goal()
+              .wish()
+              .map(Range::least)
+              .orElseGet(() -> Amount.of(1, step.ask().unit().orElseThrow()));
       Reading any = step.ask().bothLegs() ? Reading.bothLegs(amount) : Reading.of(amount);
       Reading reading =
           step.kind() == StepKind.TOTAL

@@ -12,11 +12,15 @@ import java.util.Optional;
 import java.util.Set;
 import org.junit.jupiter.api.Test;
 import rutbook.notebook.Bench;
+import rutbook.notebook.Carrier;
 import rutbook.notebook.Fastener;
 import rutbook.notebook.ForkKind;
 import rutbook.notebook.Reading;
 import rutbook.notebook.Renewed;
+import rutbook.notebook.Role;
 import rutbook.notebook.Scope;
+import rutbook.notebook.Setting;
+import rutbook.notebook.SettingId;
 import rutbook.notebook.Setup;
 import rutbook.notebook.Sheet;
 import rutbook.notebook.Side;
@@ -37,6 +41,7 @@ class PlanTest {
     assertThat(Jobs.ids(Jobs.plan(Scope.FORK, Renewed.OIL)))
         .containsExactly(
             "hours",
+            "bleed-air",
             "count:fork-compression",
             "count:fork-rebound",
             "back-out",
@@ -81,6 +86,7 @@ class PlanTest {
             "place:tyre-rear",
             "race-sag",
             "free-sag",
+            "front-race-sag",
             "place:fork-compression",
             "place:fork-rebound",
             "shake-down",
@@ -159,12 +165,81 @@ class PlanTest {
   @Test
   void anAirForkIsEmptiedBeforeAnythingElseAndFilledBeforeItStandsAgain() {
     Plan plan = Jobs.plan(Jobs.from(Jobs.air(), Jobs.airSetup(), Jobs.airSetup(), Scope.FORK));
-    assertThat(Jobs.ids(plan)).startsWith("hours", "air-note:fork-air", "air-release");
+    assertThat(Jobs.ids(plan)).startsWith("hours", "air-note:fork-air", "air-release", "bleed-air");
     assertThat(Jobs.ids(plan))
         .containsSubsequence("air-release", "loosen-caps", "place:fork-air", "compress:left");
     assertThat(step(plan, "air-release").cautions()).contains(Caution.RELEASE_AIR_FIRST);
     assertThat(step(plan, "air-release").kind().doneWhen()).isEqualTo(DoneWhen.GAUGE_READS_ZERO);
     assertThat(step(plan, "place:fork-air").leg()).contains(Side.LEFT);
+  }
+
+  /** Every fork traps air; a shock alone does not ask for it. */
+  @Test
+  void trappedAirIsLetOutBeforeAnythingIsLoosenedOnEveryFork() {
+    for (Sheet sheet : List.of(Bench.sheet(), Jobs.split(), Jobs.air())) {
+      Plan plan = Jobs.plan(Jobs.from(sheet, Bench.setup(), Bench.setup(), Scope.FORK));
+      assertThat(Jobs.ids(plan)).containsSubsequence("bleed-air", "count:fork-rebound", "stand");
+      assertThat(step(plan, "bleed-air").cautions()).contains(Caution.RELEASE_AIR_FIRST);
+    }
+    assertThat(Jobs.ids(Jobs.plan(Scope.SHOCK))).doesNotContain("bleed-air");
+  }
+
+  @Test
+  void raceSagOfTheFrontIsMeasuredAgainstTheWindowOfTheSheet() {
+    PlanFrom from = Jobs.from(Scope.FORK);
+    Step front = step(Jobs.plan(from), "front-race-sag");
+    assertThat(front.goal().wish()).isEqualTo(Bench.sheet().parts().sag().frontRace());
+    assertThat(front.target()).isEmpty();
+
+    Plan inside = Jobs.plan(from, Jobs.measured("front-race-sag", Reading.of(Bench.mm("80"))));
+    assertThat(inside.findings()).isEmpty();
+    Plan outside = Jobs.plan(from, Jobs.measured("front-race-sag", Reading.of(Bench.mm("81"))));
+    assertThat(outside.findings())
+        .containsExactly(
+            new Finding.OutsideWish(
+                front.id(),
+                StepKind.FRONT_RACE_SAG,
+                Bench.mm("81"),
+                front.goal().wish().orElseThrow()));
+  }
+
+  @Test
+  void legsMeantToDifferAreDoneWhenTheyDifferSo() {
+    Setup apart = Jobs.with(Bench.setup(), Bench.FORK_OIL, Reading.of(ml("330"), ml("340")));
+    PlanFrom from = Jobs.from(Bench.sheet(), apart, apart, Scope.FORK, Renewed.OIL);
+    Plan asMeant =
+        Jobs.plan(
+            from,
+            Jobs.measured("fill:fork-oil:left", Reading.of(ml("330"))),
+            Jobs.measured("fill:fork-oil:right", Reading.of(ml("341"))),
+            Jobs.measured("place:fork-oil", Reading.of(ml("330"), ml("341"))));
+    assertThat(asMeant.findings()).isEmpty();
+
+    Plan alike = Jobs.plan(from, Jobs.measured("place:fork-oil", Reading.bothLegs(ml("335"))));
+    assertThat(alike.findings())
+        .filteredOn(Finding.LegsDiffer.class::isInstance)
+        .singleElement()
+        .satisfies(found -> assertThat(found.again()).isTrue());
+  }
+
+  @Test
+  void stepsOfSettingsWithTheLongestAndTheOddestIdsAreToldApart() {
+    Setting compression = Bench.sheet().setting(Bench.FORK_COMPRESSION).orElseThrow();
+    List<Setting> settings = new ArrayList<>();
+    for (String id : List.of("s".repeat(80), "a", "a:left", "a:", "a::left")) {
+      Carrier carrier = id.endsWith("left") ? Carrier.SINGLE : Carrier.PAIR;
+      settings.add(
+          new Setting(
+              new SettingId(id),
+              "Odd " + settings.size(),
+              Role.FORK_COMPRESSION,
+              carrier,
+              compression.scale(),
+              compression.work()));
+    }
+    Sheet sheet = Bench.sheet().withSettings(settings);
+    Plan plan = Jobs.plan(Jobs.from(sheet, Setup.EMPTY, Setup.EMPTY, Scope.FORK));
+    assertThat(Jobs.ids(plan)).doesNotHaveDuplicates().contains("place:" + "s".repeat(80));
   }
 
   @Test
@@ -423,7 +498,7 @@ class PlanTest {
     assertThat(plan.state(step(plan, "hours"))).isEqualTo(Plan.State.SKIPPED);
     assertThat(plan.findings())
         .containsExactly(new Finding.Skipped(new StepId("hours"), StepKind.HOURS, "meter broken"));
-    assertThat(plan.next().orElseThrow().id()).isEqualTo(new StepId("count:fork-compression"));
+    assertThat(plan.next().orElseThrow().id()).isEqualTo(new StepId("bleed-air"));
   }
 
   @Test
@@ -448,7 +523,7 @@ class PlanTest {
   @Test
   void everyKindOfStepKeepsItsIdBetweenVersions() {
     // These words are in people's notebooks.
-    assertThat(Set.of(StepKind.values())).hasSize(59);
+    assertThat(Set.of(StepKind.values())).hasSize(61);
     assertThat(Step.id(StepKind.PINCH_LAST, Subject.of(Side.LEFT)))
         .isEqualTo(new StepId("pinch-last:left"));
   }

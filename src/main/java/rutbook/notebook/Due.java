@@ -1,4 +1,4 @@
-package rutbook.rebuild;
+package rutbook.notebook;
 
 /** How a service item stands to its interval. */
 public enum Due {
