@@ -3,9 +3,9 @@ package rutbook.ui.bike;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import rutbook.notebook.Due;
 import rutbook.notebook.Hours;
 import rutbook.notebook.ServiceItem;
-import rutbook.rebuild.Due;
 import rutbook.ui.controls.Keys;
 import rutbook.units.Duration;
 
