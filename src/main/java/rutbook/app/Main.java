@@ -1,7 +1,5 @@
 package rutbook.app;
 
-import java.io.FileDescriptor;
-import java.io.FileOutputStream;
 import java.io.OutputStream;
 import java.io.PrintStream;
 import java.nio.charset.Charset;
@@ -29,8 +27,8 @@ import rutbook.words.Phrases;
 public final class Main {
   private final RealDisk disk = new RealDisk(System.getProperty("os.name"));
   private final Phrases phrases = Phrases.english(Display.METRIC);
-  private final Terminal out = new Terminal(stream(FileDescriptor.out), charset());
-  private final Terminal errors = new Terminal(stream(FileDescriptor.err), charset());
+  private final Terminal out = new Terminal(inItsCharset(System.out), charset());
+  private final Terminal errors = new Terminal(inItsCharset(System.err), charset());
 
   private Main() {}
 
@@ -44,8 +42,8 @@ public final class Main {
   }
 
   /** In bytes of the terminal's own character set, whatever the default is. */
-  private static PrintStream stream(FileDescriptor descriptor) {
-    return new PrintStream(new FileOutputStream(descriptor), true, charset());
+  private static PrintStream inItsCharset(PrintStream bytes) {
+    return new PrintStream(bytes, true, charset());
   }
 
   private static Charset charset() {

@@ -17,7 +17,6 @@ import java.util.concurrent.atomic.AtomicLong;
 public final class DurableFile {
   private static final int TRIES = 8;
   private static final long FIRST_PAUSE_MILLIS = 10;
-  private static final AtomicLong DRAFTS = new AtomicLong();
 
   /** Waiting, so that a test need not. */
   @FunctionalInterface
@@ -32,6 +31,7 @@ public final class DurableFile {
   }
 
   private final Disk disk;
+  private final AtomicLong drafts = new AtomicLong();
   private final Pause pause;
   private final Faults faults;
 
@@ -81,7 +81,7 @@ public final class DurableFile {
     }
     Path draft = null;
     try {
-      for (long number = DRAFTS.incrementAndGet(); draft == null; number++) {
+      for (long number = drafts.incrementAndGet(); draft == null; number++) {
         draft = startDraft(DraftName.of(target, number), bytes);
       }
       if (there) {

@@ -1,17 +1,14 @@
 package rutbook.ui;
 
-import java.io.File;
 import java.nio.file.Path;
 import java.util.List;
-import java.util.Optional;
-import java.util.function.Consumer;
 import javafx.scene.Node;
 import javafx.scene.control.ContextMenu;
 import javafx.scene.control.Menu;
 import javafx.scene.control.MenuItem;
 import javafx.scene.control.RadioMenuItem;
 import javafx.scene.control.SeparatorMenuItem;
-import javafx.stage.FileChooser;
+import rutbook.ui.fx.FileDialog;
 
 /** Open, new, copy, recent; theme and text size; the shortcut sheet. */
 final class FileMenu {
@@ -89,30 +86,19 @@ final class FileMenu {
   }
 
   void open() {
-    chosen(
-        chooser -> chooser.showOpenDialog(window.stage()),
-        path -> files.open(path, this::answered));
+    dialog().toOpen().ifPresent(path -> files.open(path, this::answered));
   }
 
   void startNew() {
-    chosen(
-        chooser -> chooser.showSaveDialog(window.stage()),
-        path -> files.startNew(path, this::answered));
+    dialog().toSave().ifPresent(path -> files.startNew(path, this::answered));
   }
 
   void copy() {
-    chosen(
-        chooser -> chooser.showSaveDialog(window.stage()),
-        path -> files.copyTo(path, this::answered));
+    dialog().toSave().ifPresent(path -> files.copyTo(path, this::answered));
   }
 
-  private void chosen(java.util.function.Function<FileChooser, File> ask, Consumer<Path> use) {
-    FileChooser chooser = new FileChooser();
-    chooser
-        .getExtensionFilters()
-        .add(new FileChooser.ExtensionFilter(desk.text("file.kind"), "*.rutbook"));
-    files.folder().map(Path::toFile).ifPresent(chooser::setInitialDirectory);
-    Optional.ofNullable(ask.apply(chooser)).map(File::toPath).ifPresent(use);
+  private FileDialog dialog() {
+    return new FileDialog(window.stage(), desk.text("file.kind"), "*.rutbook", files.folder());
   }
 
   private void answered(NotebookFiles.Answer answer) {

@@ -2,12 +2,12 @@ package rutbook.ui;
 
 import java.util.Optional;
 import javafx.application.Application;
-import javafx.application.Platform;
 import javafx.geometry.Rectangle2D;
 import javafx.scene.Scene;
 import javafx.stage.Screen;
 import javafx.stage.Stage;
 import rutbook.ui.fx.Fonts;
+import rutbook.ui.fx.Toolkit;
 
 /** The window: a stage with the shell in it, the themes, and its place on the screen. */
 public final class Window {
@@ -86,7 +86,7 @@ public final class Window {
                 stage.isMaximized()));
     services.memory().remember(look);
     stage.hide();
-    Platform.exit();
+    Toolkit.end();
   }
 
   void title() {

@@ -16,22 +16,25 @@ public final class Fonts {
           "IBMPlexSansCondensed-Regular",
           "IBMPlexSansCondensed-Medium",
           "IBMPlexSansCondensed-SemiBold");
-  private static boolean loaded;
 
   private Fonts() {}
 
-  public static void load() {
-    if (loaded) {
-      return;
-    }
-    loaded = true;
-    for (String file : FILES) {
-      try (InputStream stream =
-          Fonts.class.getResourceAsStream("/rutbook/ui/fonts/" + file + ".woff")) {
-        Font.loadFont(stream, 14);
-      } catch (IOException broken) {
-        throw new UncheckedIOException(file, broken);
-      }
+  /** Filled when it is first asked for. */
+  private static final class Loaded {
+    static final List<Font> FACES = FILES.stream().map(Fonts::face).toList();
+  }
+
+  /** The faces, known to the toolkit from now on by their family names. */
+  public static List<Font> load() {
+    return Loaded.FACES;
+  }
+
+  private static Font face(String file) {
+    try (InputStream stream =
+        Fonts.class.getResourceAsStream("/rutbook/ui/fonts/" + file + ".woff")) {
+      return Font.loadFont(stream, 14);
+    } catch (IOException broken) {
+      throw new UncheckedIOException(file, broken);
     }
   }
 }

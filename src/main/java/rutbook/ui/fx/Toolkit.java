@@ -21,6 +21,11 @@ public final class Toolkit {
     Platform.runLater(action);
   }
 
+  /** Ends the toolkit; it cannot be started again. */
+  public static void end() {
+    Platform.exit();
+  }
+
   /** A latch that opens when the window is gone: until then the program goes on. */
   public static CountDownLatch untilClosed(javafx.stage.Window window) {
     CountDownLatch closed = new CountDownLatch(1);

@@ -1,0 +1,4 @@
+package rutbook.offenders.ui.bike;
+
+/** A page to be known. */
+public record SomePage() {}
