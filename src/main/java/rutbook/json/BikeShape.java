@@ -9,7 +9,8 @@ import rutbook.notebook.Sheet;
 final class BikeShape extends RecordShape<Bike> {
   private final Field<BikeId> id = required("id", Ids.BIKE, Bike::id);
   private final Field<String> name = required("name", Texts.TEXT, Bike::name);
-  private final Field<List<Sheet>> sheets = list("sheets", new SheetShape(), Bike::sheets);
+  private final Field<List<Sheet>> sheets =
+      required("sheets", new ListShape<>(new SheetShape()), Bike::sheets);
 
   @Override
   Bike make(Got got) {

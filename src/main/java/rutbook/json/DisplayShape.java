@@ -29,7 +29,7 @@ final class DisplayShape extends RecordShape<Display> {
   }
 
   /** The sign of a unit of one dimension. */
-  private record UnitShape(Dimension dimension) implements Shape<Unit> {
+  record UnitShape(Dimension dimension) implements Shape<Unit> {
     @Override
     public Unit read(In in) throws IOException {
       String sign = in.text(Expected.WORD);

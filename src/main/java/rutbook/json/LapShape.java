@@ -40,6 +40,10 @@ final class LapShape implements Shape<Lap> {
     return "0".repeat(digits - text.length()) + text;
   }
 
+  RecordShape<Lap> droppedLap() {
+    return dropped;
+  }
+
   @Override
   public Lap read(In in) throws IOException {
     if (in.token() == JsonToken.START_OBJECT) {

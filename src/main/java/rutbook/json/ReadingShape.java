@@ -2,6 +2,7 @@ package rutbook.json;
 
 import com.fasterxml.jackson.core.JsonToken;
 import java.io.IOException;
+import java.util.List;
 import rutbook.json.JsonFault.Expected;
 import rutbook.notebook.Reading;
 import rutbook.notebook.Value;
@@ -18,6 +19,11 @@ final class ReadingShape implements Shape<Reading> {
   private final UnknownShape unknown = new UnknownShape();
 
   private ReadingShape() {}
+
+  /** The objects that a reading can be. */
+  List<RecordShape<?>> objects() {
+    return List.of(pair, unknown);
+  }
 
   @Override
   public Reading read(In in) throws IOException {
@@ -67,8 +73,12 @@ final class ReadingShape implements Shape<Reading> {
   }
 
   /** One number, or why it is not known. */
-  private static final class ValueShape implements Shape<Value> {
+  static final class ValueShape implements Shape<Value> {
     private final UnknownShape unknown = new UnknownShape();
+
+    RecordShape<?> object() {
+      return unknown;
+    }
 
     @Override
     public Value read(In in) throws IOException {

@@ -10,7 +10,11 @@ import rutbook.notebook.Setup;
 
 /** A setup is the list of its readings. */
 final class SetupShape implements Shape<Setup> {
-  private final Shape<List<Placed>> placed = new ListShape<>(new PlacedShape());
+  private final ListShape<Placed> placed = new ListShape<>(new PlacedShape());
+
+  ListShape<Placed> list() {
+    return placed;
+  }
 
   @Override
   public Setup read(In in) throws IOException {

@@ -39,8 +39,7 @@ final class Words<E extends Enum<E>> implements Shape<E> {
     String word = in.text(Expected.WORD);
     E constant = byWord.get(word);
     if (constant == null) {
-      List<String> allowed = constants.stream().map(Words::word).toList();
-      throw in.fault(Kind.UNKNOWN_WORD, word, Expected.WORD, allowed);
+      throw in.fault(Kind.UNKNOWN_WORD, word, Expected.WORD, words());
     }
     return constant;
   }
@@ -50,8 +49,12 @@ final class Words<E extends Enum<E>> implements Shape<E> {
     out.text(word(value));
   }
 
-  private record Several<E extends Enum<E>>(Words<E> words, Class<E> type)
-      implements Shape<Set<E>> {
+  /** Every word there is, in the order of the enum. */
+  List<String> words() {
+    return constants.stream().map(Words::word).toList();
+  }
+
+  record Several<E extends Enum<E>>(Words<E> words, Class<E> type) implements Shape<Set<E>> {
     @Override
     public Set<E> read(In in) throws IOException {
       in.require(JsonToken.START_ARRAY, Expected.LIST);
