@@ -10,9 +10,12 @@ import rutbook.cli.Refusal;
 import rutbook.cli.RutbookCommand;
 import rutbook.cli.Terminal;
 import rutbook.cli.Tour;
+import rutbook.file.DurableFile;
 import rutbook.file.FaultLog;
+import rutbook.file.FileFault;
 import rutbook.file.FileNames;
 import rutbook.file.FileReading;
+import rutbook.file.Outcome;
 import rutbook.file.RealDisk;
 import rutbook.file.UserFolders;
 import rutbook.json.JsonException;
@@ -37,7 +40,8 @@ public final class Main {
   }
 
   private int run(String[] arguments) {
-    RutbookCommand command = new RutbookCommand(out, this::read, this::tour, this::window);
+    RutbookCommand command =
+        new RutbookCommand(out, this::read, this::put, this::tour, this::window);
     return command.execute(errors, this::log, arguments);
   }
 
@@ -67,6 +71,24 @@ public final class Main {
       throw Refusal.file(
           name + ": " + new JsonWords(phrases).sentence(noNotebook), noNotebook.fault());
     }
+  }
+
+  /** A file that a command made, whole or not at all. */
+  private void put(String name, byte[] bytes, boolean replace) {
+    FileWords words = new FileWords(phrases, ZoneId.systemDefault());
+    FileNames.path(name)
+        .then(
+            path ->
+                disk.exists(path) && !replace
+                    ? Outcome.refused(new FileFault.AlreadyThere(path))
+                    : new DurableFile(disk).write(path, bytes))
+        .fold(
+            written -> written,
+            fault -> {
+              throw fault instanceof FileFault.AlreadyThere
+                  ? Refusal.use(phrases.say("Cli", "card.there", name))
+                  : Refusal.file(words.sentence(fault));
+            });
   }
 
   /** The window; the tour where none can be opened, for whatever reason. */

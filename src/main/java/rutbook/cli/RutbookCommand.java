@@ -29,8 +29,8 @@ import rutbook.units.Display;
 import rutbook.words.Phrases;
 
 /**
- * The jobs of the notebook from a terminal. They only read and take no lock. Adding one is a nested
- * command and its name in the list of subcommands.
+ * The jobs of the notebook from a terminal. They only read notebooks and take no lock. Adding one
+ * is a nested command and its name in the list of subcommands.
  */
 @Command(
     name = "rutbook",
@@ -45,6 +45,7 @@ import rutbook.words.Phrases;
     subcommands = {
       RutbookCommand.Log.class,
       RutbookCommand.Compare.class,
+      CardCommand.class,
       RutbookCommand.Rebuild.class,
       RutbookCommand.Check.class
     })
@@ -53,6 +54,7 @@ public final class RutbookCommand implements Runnable {
 
   private final Terminal terminal;
   private final Function<String, Notebook> reader;
+  private final Outbox outbox;
   private final Runnable otherwise;
 
   @Option(names = "--tour", description = "Print a tour of the sample notebook and end.")
@@ -62,16 +64,19 @@ public final class RutbookCommand implements Runnable {
 
   /**
    * @param reader opens a notebook by its file name, or throws a {@link Refusal}
+   * @param outbox where files go that a command made
    * @param tourOfSample prints the tour
    * @param otherwise what happens without a command: the window
    */
   public RutbookCommand(
       Terminal terminal,
       Function<String, Notebook> reader,
+      Outbox outbox,
       Runnable tourOfSample,
       Runnable otherwise) {
     this.terminal = terminal;
     this.reader = reader;
+    this.outbox = outbox;
     this.tourOfSample = tourOfSample;
     this.otherwise = otherwise;
   }
@@ -169,6 +174,10 @@ public final class RutbookCommand implements Runnable {
 
     Terminal terminal() {
       return parent.terminal;
+    }
+
+    Outbox outbox() {
+      return parent.outbox;
     }
   }
 

@@ -48,6 +48,11 @@ public final class Terminal {
     }
   }
 
+  /** A line as it is, however long: for what is copied into a message. */
+  void plain(String text) {
+    print(printable.of(text));
+  }
+
   void blank() {
     out.print('\n');
   }

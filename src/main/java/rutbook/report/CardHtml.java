@@ -29,9 +29,14 @@ public final class CardHtml {
                 Markup.element("meta")
                     .with("name", "viewport")
                     .with("content", "width=device-width, initial-scale=1"),
+                Markup.element("meta").with("name", "description").with("content", about(card)),
                 Markup.element("title").saying(card.title()),
                 new Markup.Style(css));
     return Markup.element("html").with("lang", language.toLanguageTag()).holding(head, body(card));
+  }
+
+  private static String about(Card card) {
+    return card.under().isEmpty() ? card.title() : card.under().get(0);
   }
 
   private static Markup.Element body(Card card) {

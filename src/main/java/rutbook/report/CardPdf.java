@@ -33,6 +33,7 @@ public final class CardPdf {
   /** The bytes of the file. */
   public byte[] pdf(Card card, Paper paper) {
     XRLog.setLoggingEnabled(false);
+    words.onlyThis();
     String css = Resources.text("card.css") + paper.css();
     String page = MarkupText.document((Markup.Element) drawable(template.document(card, css)));
     ByteArrayOutputStream out = new ByteArrayOutputStream();
@@ -42,6 +43,8 @@ public final class CardPdf {
     font(builder, numbers, NUMBERS, REGULAR);
     font(builder, boldNumbers, NUMBERS, SEMI_BOLD);
     builder.useSVGDrawer(new SvgPainter(numbers, boldNumbers));
+    // So that it can be read out too.
+    builder.usePdfUaAccessibility(true);
     builder.useFastMode();
     builder.withProducer("Rutbook");
     builder.withHtmlContent(page, null);

@@ -36,6 +36,11 @@ final class PrintFont {
     return bytes;
   }
 
+  /** From now on this is the only font that the PDF library knows beside those it is given. */
+  void onlyThis() {
+    OnlyBundled.use(font);
+  }
+
   boolean has(int point) {
     return letters.getGlyphId(point) != 0;
   }

@@ -56,7 +56,11 @@ class RutbookCommandTest {
   private int run(Charset charset, String... words) {
     Terminal terminal = new Terminal(new PrintStream(out, true, charset), charset);
     return new RutbookCommand(
-            terminal, files::get, () -> Tour.print(Samples.season(), terminal), () -> {})
+            terminal,
+            files::get,
+            (name, bytes, replace) -> {},
+            () -> Tour.print(Samples.season(), terminal),
+            () -> {})
         .execute(new Terminal(new PrintStream(errors, true, charset), charset), logged::add, words);
   }
 
