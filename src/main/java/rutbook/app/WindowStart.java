@@ -17,6 +17,7 @@ import rutbook.file.Disk;
 import rutbook.file.Later;
 import rutbook.file.SettingsFile;
 import rutbook.file.UserFolders;
+import rutbook.json.RulesJson;
 import rutbook.notebook.Notebook;
 import rutbook.notebook.NotebookId;
 import rutbook.ui.Window;
@@ -92,6 +93,7 @@ final class WindowStart {
             () -> UUID.randomUUID().toString(),
             clock,
             phrases.locale(),
+            RulesJson.ofTheTrade(),
             files,
             light,
             remembered,

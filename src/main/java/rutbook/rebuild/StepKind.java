@@ -2,6 +2,7 @@ package rutbook.rebuild;
 
 import java.util.List;
 import java.util.Locale;
+import java.util.OptionalInt;
 
 /**
  * The kinds of step in the order in which a bench takes them where nothing else decides: where it
@@ -142,6 +143,15 @@ public enum StepKind {
   /** How long it takes a rider who has done it before; common practice, no source. */
   public int minutes() {
     return minutes;
+  }
+
+  /** Minutes to let it stand before it is done; common practice, no source. */
+  public OptionalInt waitMinutes() {
+    return switch (this) {
+      case DRAIN -> OptionalInt.of(10);
+      case PUMP_CARTRIDGE -> OptionalInt.of(5);
+      default -> OptionalInt.empty();
+    };
   }
 
   public DoneWhen doneWhen() {

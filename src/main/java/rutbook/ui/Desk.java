@@ -14,6 +14,10 @@ import rutbook.notebook.Bike;
 import rutbook.notebook.BikeId;
 import rutbook.notebook.Notebook;
 import rutbook.notebook.NotebookException;
+import rutbook.notebook.Timeline;
+import rutbook.reasoning.RuleBook;
+import rutbook.rebuild.Advisor;
+import rutbook.rebuild.BenchAdvice;
 import rutbook.ui.fx.Background;
 import rutbook.words.Phrases;
 import rutbook.words.SettingWords;
@@ -82,6 +86,16 @@ public final class Desk {
 
   public SettingWords settingWords() {
     return settingWords;
+  }
+
+  /** What physics and the rider's own motos add to a plan. */
+  public Advisor advisor(BikeId id) {
+    return BenchAdvice.of(notebook(), Timeline.of(notebook(), id), rules());
+  }
+
+  /** The rules of the trade with the notebook's own changes to them. */
+  public RuleBook rules() {
+    return services.rules().with(notebook().ruleChanges());
   }
 
   public String text(String key, Object... facts) {

@@ -32,6 +32,11 @@ public abstract class Page extends VBox {
   /** Shows the notebook as it is now. Called when the page comes on screen and after every edit. */
   protected abstract void show(Notebook notebook);
 
+  /** Whether it takes the whole window, without rail and strip. */
+  public boolean fillsWindow() {
+    return false;
+  }
+
   /** What Ctrl+N makes on this page, if anything. */
   protected void newThing() {}
 

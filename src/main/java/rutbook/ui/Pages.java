@@ -5,12 +5,16 @@ import java.util.Optional;
 import org.kordamp.ikonli.Ikon;
 import org.kordamp.ikonli.materialdesign2.MaterialDesignB;
 import org.kordamp.ikonli.materialdesign2.MaterialDesignM;
+import org.kordamp.ikonli.materialdesign2.MaterialDesignW;
 import rutbook.notebook.EntryId;
 import rutbook.notebook.SettingId;
 import rutbook.notebook.Timeline;
 import rutbook.ui.bike.BikePage;
 import rutbook.ui.log.LogPage;
 import rutbook.ui.log.SessionPage;
+import rutbook.ui.rebuild.BenchPage;
+import rutbook.ui.rebuild.JobPage;
+import rutbook.ui.rebuild.RebuildPage;
 
 /** Which page is where: the one list of pages there are. */
 final class Pages {
@@ -20,6 +24,7 @@ final class Pages {
   static final List<OnRail> RAIL =
       List.of(
           new OnRail("log", MaterialDesignB.BOOK_OPEN_OUTLINE, new Place.Log()),
+          new OnRail("rebuild", MaterialDesignW.WRENCH_OUTLINE, new Place.Rebuild()),
           new OnRail("bike", MaterialDesignM.MOTORBIKE, new Place.Bike(Place.BikePart.SETTINGS)));
 
   private Pages() {}
@@ -37,6 +42,15 @@ final class Pages {
     }
     if (place instanceof Place.OfSetting of) {
       return Optional.of(ofSetting(desk, of.setting()));
+    }
+    if (place instanceof Place.Rebuild) {
+      return Optional.of(new RebuildPage(desk));
+    }
+    if (place instanceof Place.Job job) {
+      return Optional.of(new JobPage(desk, job.rebuild()));
+    }
+    if (place instanceof Place.Bench bench) {
+      return Optional.of(new BenchPage(desk, bench.rebuild(), bench.step()));
     }
     return Optional.empty();
   }
@@ -57,6 +71,11 @@ final class Pages {
   static String railName(Place place) {
     if (place instanceof Place.Bike) {
       return "bike";
+    }
+    if (place instanceof Place.Rebuild
+        || place instanceof Place.Job
+        || place instanceof Place.Bench) {
+      return "rebuild";
     }
     return place instanceof Place.Log
             || place instanceof Place.Session

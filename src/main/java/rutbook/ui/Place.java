@@ -1,7 +1,9 @@
 package rutbook.ui;
 
+import java.util.Optional;
 import rutbook.notebook.EntryId;
 import rutbook.notebook.SettingId;
+import rutbook.notebook.StepId;
 
 /** Somewhere in the window that a page can ask the shell to go to. */
 public sealed interface Place {
@@ -28,6 +30,15 @@ public sealed interface Place {
     SERVICE,
     HISTORY
   }
+
+  /** Rebuilds, the way back to the baseline, and what falls due. */
+  record Rebuild() implements Place {}
+
+  /** The plan of one rebuild. */
+  record Job(EntryId rebuild) implements Place {}
+
+  /** One step of a rebuild at the bench; without one, the first that is open. */
+  record Bench(EntryId rebuild, Optional<StepId> step) implements Place {}
 
   record Shortcuts() implements Place {}
 }

@@ -20,6 +20,7 @@ final class Shell extends StackPane {
   private final Desk desk;
   private final Rail rail;
   private final Strip strip;
+  private final BorderPane frame = new BorderPane();
   private final VBox right = new VBox(10);
   private final Overlay overlay;
   private final FileMenu files;
@@ -34,7 +35,6 @@ final class Shell extends StackPane {
     this.rail = new Rail(desk, this::go, files);
     this.strip = new Strip(desk);
     setId("shell");
-    BorderPane frame = new BorderPane();
     frame.setLeft(rail);
     right.getStyleClass().add("desk");
     right.getChildren().add(strip);
@@ -59,6 +59,14 @@ final class Shell extends StackPane {
       return;
     }
     page = next.get();
+    boolean alone = page.fillsWindow();
+    frame.setLeft(alone ? null : rail);
+    right.getStyleClass().remove("alone");
+    if (alone) {
+      right.getStyleClass().add("alone");
+    }
+    strip.setVisible(!alone);
+    strip.setManaged(!alone);
     VBox.setVgrow(page, Priority.ALWAYS);
     page.setMinHeight(0);
     if (right.getChildren().size() > 1) {

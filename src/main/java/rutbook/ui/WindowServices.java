@@ -4,17 +4,19 @@ import java.time.Clock;
 import java.util.Locale;
 import rutbook.edit.Editor;
 import rutbook.edit.Ids;
+import rutbook.reasoning.RuleBook;
 import rutbook.ui.fx.Background;
 
 /**
  * What the window is handed by the program: the editor, made on the window's thread, where ids and
- * times come from, and what stands behind files, save light and memory.
+ * times come from, the rules of the trade, and what stands behind files, save light and memory.
  */
 public record WindowServices(
     Editor editor,
     Ids ids,
     Clock clock,
     Locale locale,
+    RuleBook rules,
     NotebookFiles files,
     SaveLight saveLight,
     WindowMemory memory,

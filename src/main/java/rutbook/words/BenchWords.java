@@ -12,6 +12,7 @@ import rutbook.notebook.Job;
 import rutbook.notebook.Outcome;
 import rutbook.notebook.Reading;
 import rutbook.notebook.Renewed;
+import rutbook.notebook.Scope;
 import rutbook.notebook.Setting;
 import rutbook.notebook.StepDone;
 import rutbook.rebuild.Place;
@@ -42,7 +43,11 @@ public final class BenchWords {
   }
 
   public String job(Job job) {
-    return phrases.say(AREA, "Scope." + job.scope().name());
+    return scope(job.scope());
+  }
+
+  public String scope(Scope scope) {
+    return phrases.say(AREA, "Scope." + scope.name());
   }
 
   /** What went in new: "new: oil, seals". */
@@ -63,7 +68,19 @@ public final class BenchWords {
     return plan.minutesLeft() == 0
         ? phrases.say(AREA, "progress", job(plan.job()), place, plan.steps().size())
         : phrases.say(
-            AREA, "progress.left", job(plan.job()), place, plan.steps().size(), plan.minutesLeft());
+            AREA,
+            "progress.left",
+            job(plan.job()),
+            place,
+            plan.steps().size(),
+            time(plan.minutesLeft()));
+  }
+
+  /** Minutes as a rider says them: an hour and a half is nearer the truth than 87 minutes. */
+  public String time(int minutes) {
+    return minutes < 60
+        ? phrases.say(AREA, "minutes", minutes)
+        : phrases.say(AREA, "hours", Math.round(minutes / 30.0) / 2.0);
   }
 
   public String through(Plan plan) {
@@ -132,6 +149,13 @@ public final class BenchWords {
         .filter(setting -> step.target().map(it -> !it.reading().legsDiffer()).orElse(true))
         .map(setting -> Tolerances.legs(setting.dimension(), setting.scale().step()))
         .map(amount -> phrases.say(AREA, "equal", amount));
+  }
+
+  /** Where an adjuster goes once it is counted to closed. */
+  public Optional<String> thenOut(Step step) {
+    return step.target()
+        .filter(target -> step.goal().total().isPresent())
+        .map(target -> phrases.say(AREA, "then", reading(step, target.reading())));
   }
 
   public String reading(Step step, Reading reading) {

@@ -2,6 +2,7 @@ package rutbook.words;
 
 import java.util.ArrayList;
 import java.util.List;
+import rutbook.notebook.Range;
 import rutbook.notebook.Setting;
 import rutbook.notebook.Tightening;
 import rutbook.rebuild.Caution;
@@ -56,10 +57,38 @@ public final class PlanWords {
           .ifPresent(
               noted -> said.add(phrases.say(AREA, "noted", readings.reading(setting, noted))));
     }
-    for (Tightening torque : step.goal().torques()) {
-      said.add(phrases.say(AREA, "torque", torque.name(), phrases.amounts().both(torque.amount())));
-    }
+    step.goal().torques().forEach(each -> said.add(torque(each)));
     return said;
+  }
+
+  /** A fastener with its torque in both systems. */
+  public String torque(Tightening torque) {
+    return phrases.say(AREA, "torque", torque.name(), phrases.amounts().both(torque.amount()));
+  }
+
+  /** What stands beside the number of a step: limits, shortfalls, what the notebook says. */
+  public List<String> aside(Step step) {
+    List<String> said = new ArrayList<>();
+    step.target()
+        .flatMap(Target::limits)
+        .ifPresent(limits -> said.add(phrases.sentence(limits(limits)) + "."));
+    step.target()
+        .ifPresent(target -> target.shortfalls().forEach(each -> said.add(shortfall(each))));
+    step.goal()
+        .total()
+        .ifPresent(total -> said.add(phrases.sentence(phrases.say(AREA, "total", total)) + "."));
+    step.setting()
+        .flatMap(
+            setting ->
+                step.goal()
+                    .noted()
+                    .map(noted -> phrases.say(AREA, "noted", readings.reading(setting, noted))))
+        .ifPresent(noted -> said.add(phrases.sentence(noted) + "."));
+    return said;
+  }
+
+  private String limits(Range limits) {
+    return phrases.say(AREA, "limits", phrases.amounts().limits(limits));
   }
 
   private void addTarget(List<String> said, Step step, Target target) {
@@ -68,10 +97,7 @@ public final class PlanWords {
             .map(setting -> readings.reading(setting, target.reading()))
             .orElseGet(() -> phrases.amounts().both(target.reading().amounts().get(0)));
     said.add(phrases.say(AREA, "target", reading));
-    target
-        .limits()
-        .ifPresent(
-            limits -> said.add(phrases.say(AREA, "limits", phrases.amounts().limits(limits))));
+    target.limits().ifPresent(limits -> said.add(limits(limits)));
     target.shortfalls().forEach(shortfall -> said.add(shortfall(shortfall)));
   }
 

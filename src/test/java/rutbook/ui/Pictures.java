@@ -43,7 +43,7 @@ public final class Pictures {
   }
 
   /** Something to look at, and the way there from a window that was just opened. */
-  private record View(String name, Notebook notebook, Consumer<Shown> way) {}
+  record View(String name, Notebook notebook, Consumer<Shown> way) {}
 
   /** An open window, with what the tool touches. */
   record Shown(Window window, Scene scene) {
@@ -137,6 +137,7 @@ public final class Pictures {
               }));
     }
     views.add(new View("season-new", season, shown -> shown.touch("log-new")));
+    views.addAll(BenchJobs.views());
     views.add(new View("season-shortcuts", season, shown -> shown.go(new Place.Shortcuts())));
     return views;
   }

@@ -11,6 +11,8 @@ import java.util.Optional;
 import java.util.concurrent.atomic.AtomicInteger;
 import java.util.function.Consumer;
 import rutbook.edit.Editor;
+import rutbook.json.RulesJson;
+import rutbook.notebook.EntryId;
 import rutbook.ui.fx.Background;
 
 /** What stands behind the window in tests and pictures: no disk, no memory, everything at once. */
@@ -25,13 +27,20 @@ final class StandIns {
     AtomicInteger ids = new AtomicInteger();
     return new WindowServices(
         editor,
-        () -> "new-" + ids.incrementAndGet(),
+        () -> unused(editor, ids),
         Clock.fixed(today.atTime(LocalTime.NOON).toInstant(ZoneOffset.UTC), ZoneOffset.UTC),
         Locale.ENGLISH,
+        RulesJson.ofTheTrade(),
         new NoFiles(),
         new AlwaysSaved(),
         new KeepsNoLook(look),
         Background.atOnce());
+  }
+
+  /** A window opened again on the same notebook does not begin at one again. */
+  private static String unused(Editor editor, AtomicInteger ids) {
+    String id = "new-" + ids.incrementAndGet();
+    return editor.present().entry(new EntryId(id)).isPresent() ? unused(editor, ids) : id;
   }
 
   static final class NoFiles implements NotebookFiles {

@@ -27,6 +27,8 @@ public final class CountAlong extends VBox {
   private final WindowWords words;
   private final Amount step;
   private final Label number = Keys.label("", "count-number");
+  private final HBox keys = new HBox(10);
+  private final Button back;
   private final Button done;
   private int count;
 
@@ -48,7 +50,7 @@ public final class CountAlong extends VBox {
     setId("count-along");
     getStyleClass().add("card");
     Button more = Keys.mainKey("count-plus", words.text("count.plus"), () -> add(1));
-    Button back = Keys.key("count-minus", words.text("count.minus"), () -> add(-1));
+    back = Keys.key("count-minus", words.text("count.minus"), () -> add(-1));
     done = Keys.key("count-done", "", () -> counted.accept(amount()));
     more.getStyleClass().add("count");
     back.getStyleClass().add("count");
@@ -58,7 +60,7 @@ public final class CountAlong extends VBox {
     number.setId("count-number");
     number.setAccessibleRole(AccessibleRole.TEXT);
     number.setAlignment(Pos.CENTER_RIGHT);
-    HBox keys = new HBox(10, number, more, back, done);
+    keys.getChildren().addAll(number, more, back, done);
     keys.setAlignment(Pos.CENTER_LEFT);
     Region gap = new Region();
     HBox.setHgrow(gap, Priority.ALWAYS);
@@ -73,6 +75,17 @@ public final class CountAlong extends VBox {
     addEventFilter(KeyEvent.KEY_PRESSED, this::key);
     addEventHandler(ScrollEvent.SCROLL, this::wheel);
     show();
+  }
+
+  /** For a narrow place: what ends the count stands below what counts. */
+  public CountAlong narrow() {
+    keys.getChildren().removeAll(back, done);
+    HBox below = new HBox(10, back, done);
+    HBox.setHgrow(done, Priority.ALWAYS);
+    done.setMaxWidth(Double.MAX_VALUE);
+    number.setMinWidth(Label.USE_PREF_SIZE);
+    getChildren().add(2, below);
+    return this;
   }
 
   /** What was counted so far. */

@@ -119,10 +119,12 @@ public final class LogPage extends Page {
     body.getChildren().setAll(list);
   }
 
-  /** Where an entry is looked at: sessions have a page, the rest is all in its row. */
+  /** Where an entry is looked at: sessions and rebuilds have a page, the rest is all in its row. */
   static void open(Desk desk, Entry entry) {
     if (entry instanceof Entry.Session) {
       desk.go(new Place.Session(entry.id()));
+    } else if (entry instanceof Entry.RebuildJob) {
+      desk.go(new Place.Job(entry.id()));
     }
   }
 

@@ -1,0 +1,200 @@
+package rutbook.ui.rebuild;
+
+import java.util.Optional;
+import javafx.geometry.Pos;
+import javafx.scene.Node;
+import javafx.scene.control.Button;
+import javafx.scene.control.Label;
+import javafx.scene.control.ScrollPane;
+import javafx.scene.layout.HBox;
+import javafx.scene.layout.Priority;
+import javafx.scene.layout.VBox;
+import rutbook.notebook.Entry;
+import rutbook.notebook.EntryId;
+import rutbook.notebook.Notebook;
+import rutbook.rebuild.Place;
+import rutbook.rebuild.Plan;
+import rutbook.rebuild.ReturnItem;
+import rutbook.rebuild.Stage;
+import rutbook.rebuild.Step;
+import rutbook.ui.Desk;
+import rutbook.ui.Page;
+import rutbook.ui.controls.Keys;
+import rutbook.words.BenchWords;
+import rutbook.words.FindingWords;
+import rutbook.words.PlanWords;
+import rutbook.words.RemarkWords;
+
+/** The plan of one rebuild: every step in its order, what it found, and how it ends. */
+public final class JobPage extends Page {
+  private final EntryId id;
+  private final Label title = Keys.label("", "page-title");
+  private final Label where = Keys.prose("", "soft");
+  private final Button bench;
+  private final VBox steps = new VBox(2);
+  private final VBox beside = new VBox(14);
+
+  public JobPage(Desk desk, EntryId id) {
+    super(desk);
+    this.id = id;
+    setId("job-page");
+    setSpacing(12);
+    bench =
+        Keys.mainKey(
+            "job-bench",
+            desk.text("rebuild.bench"),
+            () -> desk.go(new rutbook.ui.Place.Bench(id, Optional.empty())));
+    VBox text = new VBox(2, title, where);
+    text.setMinWidth(0);
+    HBox.setHgrow(text, Priority.ALWAYS);
+    HBox head =
+        new HBox(
+            10,
+            Keys.key(
+                "job-back",
+                "← " + desk.text("job.back"),
+                () -> desk.go(new rutbook.ui.Place.Rebuild())),
+            text,
+            bench);
+    head.setAlignment(Pos.CENTER_LEFT);
+    HBox columns = new HBox(16, column(steps), column(beside));
+    VBox.setVgrow(columns, Priority.ALWAYS);
+    columns.setMinHeight(0);
+    getChildren().addAll(head, columns);
+  }
+
+  private static ScrollPane column(VBox content) {
+    ScrollPane scroll = new ScrollPane(content);
+    scroll.setFitToWidth(true);
+    scroll.setHbarPolicy(ScrollPane.ScrollBarPolicy.NEVER);
+    scroll.setMinHeight(0);
+    scroll.setPrefWidth(100);
+    scroll.setFocusTraversable(false);
+    HBox.setHgrow(scroll, Priority.ALWAYS);
+    return scroll;
+  }
+
+  @Override
+  protected void show(Notebook notebook) {
+    Optional<Entry.RebuildJob> job = Jobs.job(notebook, id);
+    Optional<Plan> now =
+        job.flatMap(each -> Jobs.plan(notebook, each, desk().advisor(each.bike())));
+    if (now.isEmpty()) {
+      desk().go(new rutbook.ui.Place.Rebuild());
+      return;
+    }
+    Plan plan = now.get();
+    BenchWords words = new BenchWords(desk().phrases());
+    title.setText(words.job(plan.job()) + ", " + desk().words().day(job.get().day()));
+    where.setText(
+        plan.next()
+            .filter(step -> Jobs.isOpen(job.get()))
+            .map(step -> words.progress(plan, step))
+            .orElseGet(() -> words.outcome(job.get().outcome())));
+    bench.setVisible(Jobs.isOpen(job.get()));
+    bench.setManaged(Jobs.isOpen(job.get()));
+    steps(plan, words);
+    beside(job.get(), plan, words);
+  }
+
+  private void steps(Plan plan, BenchWords words) {
+    steps.getChildren().clear();
+    Optional<Place> place = Optional.empty();
+    for (Step step : plan.steps()) {
+      if (!place.equals(Optional.of(step.place()))) {
+        place = Optional.of(step.place());
+        Label head = Keys.label(words.place(step.place()), "group-title");
+        head.setPadding(new javafx.geometry.Insets(8, 0, 2, 0));
+        steps.getChildren().add(head);
+      }
+      steps.getChildren().add(step(plan, step, words));
+    }
+  }
+
+  private Node step(Plan plan, Step step, BenchWords words) {
+    Plan.State state = plan.state(step);
+    int number = plan.steps().indexOf(step) + 1;
+    String mark =
+        switch (state) {
+          case DONE -> "✓";
+          case SKIPPED -> "–";
+          case AGAIN -> "!";
+          case READY -> "→";
+          case WAITING -> "";
+        };
+    Label sign = Keys.label(mark, "step-mark");
+    sign.setMinWidth(22);
+    Label name = Keys.prose(number + ". " + new PlanWords(desk().phrases()).title(step));
+    if (state == Plan.State.WAITING || state == Plan.State.DONE) {
+      name.getStyleClass().add("soft");
+    }
+    VBox text = new VBox(1, name);
+    plan.done(step.id())
+        .ifPresent(
+            done ->
+                text.getChildren()
+                    .add(
+                        Keys.prose(words.entered(step, done, desk().zone()), "condensed", "soft")));
+    text.setMinWidth(0);
+    HBox.setHgrow(text, Priority.ALWAYS);
+    StepRow row =
+        new StepRow(
+            sign, text, () -> desk().go(new rutbook.ui.Place.Bench(id, Optional.of(step.id()))));
+    row.setId("step-" + step.id().text().replace(':', '-'));
+    row.setAccessibleText(name.getText() + ", " + words.state(state));
+    return row;
+  }
+
+  private void beside(Entry.RebuildJob job, Plan plan, BenchWords words) {
+    beside.getChildren().clear();
+    PlanWords planWords = new PlanWords(desk().phrases());
+    FindingWords findings = new FindingWords(desk().phrases());
+    if (Jobs.isOpen(job) && !plan.tools().isEmpty()) {
+      beside
+          .getChildren()
+          .add(box(desk().text("job.tools"), Keys.prose(phrase(words.tools(plan.tools())))));
+    }
+    if (!plan.findings().isEmpty()) {
+      VBox found = new VBox(4);
+      plan.findings()
+          .forEach(each -> found.getChildren().add(Keys.prose(findings.finding(each), "due")));
+      beside.getChildren().add(box(desk().text("job.findings"), found));
+    }
+    VBox way = new VBox(4);
+    way.setId("job-way");
+    for (Stage stage : plan.back().allAtOnce()) {
+      for (ReturnItem item : stage.items()) {
+        way.getChildren().add(Keys.prose(planWords.back(item)));
+      }
+    }
+    plan.shortfalls()
+        .forEach(each -> way.getChildren().add(Keys.prose(planWords.shortfall(each), "due")));
+    if (way.getChildren().isEmpty()) {
+      way.getChildren().add(Keys.prose(words.say("back.nothing")));
+    }
+    beside.getChildren().add(box(desk().text("job.way"), way));
+    RemarkWords remarks = new RemarkWords(desk().phrases());
+    if (!plan.remarks().isEmpty()) {
+      VBox said = new VBox(4);
+      plan.remarks()
+          .forEach(each -> said.getChildren().add(Keys.prose(remarks.remark(plan.sheet(), each))));
+      beside.getChildren().add(box(desk().text("job.remarks"), said));
+    }
+    if (Jobs.isOpen(job)) {
+      beside.getChildren().add(new EndJob(desk(), job, plan));
+    } else {
+      Jobs.confirmed(desk().notebook(), job, plan)
+          .ifPresent(confirm -> beside.getChildren().add(BenchAside.verdict(desk(), confirm)));
+    }
+  }
+
+  private String phrase(String text) {
+    return desk().phrases().sentence(text);
+  }
+
+  private static VBox box(String heading, Node content) {
+    VBox box = new VBox(6, Keys.label(heading, "card-title"), content);
+    box.getStyleClass().add("card");
+    return box;
+  }
+}

@@ -1,0 +1,94 @@
+package rutbook.ui.rebuild;
+
+import java.util.List;
+import javafx.geometry.Pos;
+import javafx.scene.Node;
+import javafx.scene.control.Label;
+import javafx.scene.layout.HBox;
+import javafx.scene.layout.Priority;
+import javafx.scene.layout.Region;
+import javafx.scene.layout.VBox;
+import rutbook.edit.EntryEdit;
+import rutbook.notebook.Bike;
+import rutbook.notebook.Due;
+import rutbook.notebook.Entry;
+import rutbook.notebook.EntryId;
+import rutbook.notebook.Head;
+import rutbook.notebook.Timeline;
+import rutbook.rebuild.ServiceBoard;
+import rutbook.rebuild.ServiceLine;
+import rutbook.ui.Desk;
+import rutbook.ui.controls.Keys;
+import rutbook.ui.log.SessionStart;
+import rutbook.words.BenchWords;
+
+/** What falls due when: each service item with its hours and, at the rider's own pace, its day. */
+final class ServiceCard extends VBox {
+  private final Desk desk;
+
+  ServiceCard(Desk desk, Bike bike) {
+    super(8);
+    this.desk = desk;
+    setId("service-card");
+    getStyleClass().add("card");
+    BenchWords words = new BenchWords(desk.phrases());
+    ServiceBoard board = ServiceBoard.of(Timeline.of(desk.notebook(), bike.id()), desk.today());
+    getChildren().add(Keys.label(desk.text("service.title"), "card-title"));
+    if (board.lines().isEmpty()) {
+      getChildren().add(Keys.prose(desk.text("service.none"), "soft"));
+    }
+    board.lines().forEach(line -> getChildren().add(line(words, bike, line)));
+    if (!board.lines().isEmpty()) {
+      getChildren()
+          .add(
+              Keys.prose(
+                  board.hoursPerWeek().isPresent()
+                      ? words.say("service.pace", round(board.hoursPerWeek().getAsDouble()))
+                      : words.say("service.no-pace"),
+                  "soft"));
+    }
+  }
+
+  private static double round(double hours) {
+    return Math.round(hours * 10) / 10.0;
+  }
+
+  private Node line(BenchWords words, Bike bike, ServiceLine line) {
+    Label due = Keys.label(words.due(line), style(line.due()));
+    Label hours = Keys.label(words.hours(line), "number");
+    VBox text = new VBox(2, Keys.prose(desk.phrases().safe(line.item().name()), "strong"));
+    HBox facts = new HBox(10, hours, due);
+    words.forecast(line).ifPresent(day -> facts.getChildren().add(Keys.label(day, "soft")));
+    text.getChildren().add(facts);
+    if (!line.everDone()) {
+      text.getChildren().add(Keys.prose(words.say("service.never"), "soft", "condensed"));
+    }
+    text.setMinWidth(0);
+    HBox.setHgrow(text, Priority.ALWAYS);
+    Region key =
+        Keys.key(
+            "service-done-" + line.item().id(), desk.text("service.done"), () -> done(bike, line));
+    HBox row = new HBox(10, text, key);
+    row.setAlignment(Pos.CENTER_LEFT);
+    return row;
+  }
+
+  private static String style(Due due) {
+    return switch (due) {
+      case NOT_YET -> "soft";
+      case NEARLY, DUE -> "due";
+      case OVERDUE -> "overdue";
+    };
+  }
+
+  /** Done today, without a rebuild in this notebook. */
+  private void done(Bike bike, ServiceLine line) {
+    Head head =
+        Head.of(
+            new EntryId(desk.ids().next()),
+            bike.id(),
+            desk.today(),
+            SessionStart.orderOn(desk.notebook(), bike, desk.today()));
+    desk.make(new EntryEdit.Add(new Entry.Serviced(head, List.of(line.item().id()), "")));
+  }
+}
