@@ -11,9 +11,14 @@ import rutbook.notebook.Timeline;
 import rutbook.reasoning.RuleBook;
 import rutbook.rebuild.Advisor;
 import rutbook.rebuild.BenchAdvice;
+import rutbook.units.Amount;
+import rutbook.units.AmountException;
+import rutbook.units.AmountText;
 import rutbook.units.Display;
+import rutbook.units.Unit;
 import rutbook.words.ChangeWords;
 import rutbook.words.CompareWords;
+import rutbook.words.FaultWords;
 import rutbook.words.Phrases;
 import rutbook.words.PlanWords;
 import rutbook.words.ReadingWords;
@@ -64,6 +69,31 @@ record OpenedNotebook(Notebook notebook, Bike bike, Phrases phrases) {
             .map(Oil::id)
             .findFirst()
             .orElseThrow(() -> Refusal.use(phrases.say("Cli", "no-such-oil", name, names))));
+  }
+
+  /**
+   * The amount that an option says, empty for an empty one; a bare number counts in the unit.
+   *
+   * @throws Refusal when it is none of that kind
+   */
+  Optional<Amount> amount(String typed, Unit unit) {
+    return typed.isEmpty() ? Optional.empty() : Optional.of(written(typed, unit));
+  }
+
+  private Amount written(String typed, Unit unit) {
+    try {
+      Amount amount = AmountText.parse(typed, unit);
+      if (amount.dimension() == unit.dimension()) {
+        return amount;
+      }
+    } catch (AmountException unclear) {
+      throw Refusal.use(faults().sentence(unclear));
+    }
+    throw Refusal.use(phrases.say("Cli", "other-kind", typed, unit.dimension()));
+  }
+
+  FaultWords faults() {
+    return new FaultWords(phrases);
   }
 
   Timeline timeline() {

@@ -47,7 +47,12 @@ import rutbook.words.Phrases;
       RutbookCommand.Compare.class,
       CardCommand.class,
       RutbookCommand.Rebuild.class,
-      RutbookCommand.Check.class
+      RutbookCommand.Check.class,
+      ForkCommand.class,
+      OilCommand.class,
+      SagCommand.class,
+      SteeringCommand.class,
+      GasCommand.class
     })
 public final class RutbookCommand implements Runnable {
   private static final String JSON = "--json";

@@ -48,7 +48,12 @@ public final class Terminal {
     }
   }
 
-  /** A line as it is, however long: for what is copied into a message. */
+  /** The text in letters that the terminal can show. */
+  String shown(String text) {
+    return printable.of(text);
+  }
+
+  /** A line as it is, however long: for what is copied into a message, or was made to fit. */
   void plain(String text) {
     print(printable.of(text));
   }

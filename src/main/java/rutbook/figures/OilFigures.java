@@ -100,6 +100,29 @@ public final class OilFigures {
     return mixed.then(line -> new Figure.Of<>(line, java.util.Set.of(Assumed.BLEND_RULE)));
   }
 
+  /**
+   * Two oils mixed, at 40 and 100 °C and at a temperature: always an estimate.
+   *
+   * @param part of the first by volume, 0 to 1
+   */
+  public record Blended(double part, Amount at40, Amount at100, At at) {}
+
+  /** The blend of two oils, at riding temperature unless another is given. */
+  public static Figure<Blended> blended(
+      Oil first, Oil second, double part, Optional<Amount> temperature) {
+    return blend(first, second, part)
+        .then(
+            line ->
+                kelvin(temperature)
+                    .map(
+                        kelvin ->
+                            new Blended(
+                                part,
+                                viscosity(line, 313.15),
+                                viscosity(line, 373.15),
+                                new At(temperature.orElse(RIDING), viscosity(line, kelvin)))));
+  }
+
   private static double mixed(OilLine one, OilLine other, double part, double celsius) {
     double kelvin = celsius + 273.15;
     return Blend.of(one.viscosityAt(kelvin), other.viscosityAt(kelvin), part).doubleLog();

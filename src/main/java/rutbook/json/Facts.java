@@ -66,7 +66,7 @@ final class Facts<T> implements Writes<T> {
     return with(name, listOf(element, true), of);
   }
 
-  private static <V> Writes<List<V>> listOf(Writes<V> element, boolean oneLine) {
+  static <V> Writes<List<V>> listOf(Writes<V> element, boolean oneLine) {
     return (elements, out) ->
         out.together(
             oneLine,
