@@ -64,7 +64,10 @@ final class FigurePages {
           terminal.heading(words.say("fork.reserve-from", from.from()));
           columns.print(says.reserves(fork, ForkFigures.Drawn::fromSag));
         });
-    says.mass(fork).ifPresent(mass -> terminal.line(2, mass));
+    says.mass(fork)
+        .ifPresentOrElse(
+            mass -> terminal.line(2, mass),
+            () -> terminal.line(2, words.say("drop-lacks", words.needs(fork.frontMass().needs()))));
     terminal.blank();
     terminal.line(words.say("model"));
     assumed(List.of(drawn, fork.frontMass(), drawn.found().get().whole().dropHeight()));
@@ -79,7 +82,7 @@ final class FigurePages {
     }
     new ForkWords(phrases)
         .change(change.found().get())
-        .forEach(said -> terminal.line(2, words.say("item", said)));
+        .forEach(said -> terminal.row(2, 2, "-", said));
   }
 
   void warnings(List<FillRoom> rooms) {
@@ -148,9 +151,7 @@ final class FigurePages {
   private String at(GasFigures.At at) {
     return words.say(
         "gas.at",
-        at.altitude()
-            .map(phrases.amounts()::amount)
-            .orElseGet(() -> words.say("gas.altitude.unknown")),
+        at.altitude().map(words::altitude).orElseGet(() -> words.say("gas.altitude.unknown")),
         at.temperature()
             .map(phrases.amounts()::amount)
             .orElseGet(() -> words.say("gas.temperature.unknown")));
@@ -166,9 +167,7 @@ final class FigurePages {
     figures.forEach(figure -> all.addAll(figure.assumed()));
     if (!all.isEmpty()) {
       terminal.line(words.say("assumptions"));
-      all.stream()
-          .sorted()
-          .forEach(each -> terminal.line(2, words.say("item", words.assumed(each))));
+      all.stream().sorted().forEach(each -> terminal.row(2, 2, "-", words.assumed(each)));
     }
   }
 }

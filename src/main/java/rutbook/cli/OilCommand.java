@@ -1,7 +1,10 @@
 package rutbook.cli;
 
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Option;
 import rutbook.figures.Figure;
@@ -67,9 +70,11 @@ final class OilCommand extends RutbookCommand.OnNotebook {
           level.ifPresent(says::level);
           blended.ifPresent(each -> blended(opened, says, each));
           terminal().blank();
-          says.assumed(oils.stream().map(OilStanding::at).toList());
-          says.assumed(oils.stream().map(OilStanding::index).toList());
-          blended.ifPresent(each -> says.assumed(List.of(each)));
+          says.assumed(
+              oils.stream()
+                  .flatMap(oil -> Stream.of(oil.at(), oil.index()))
+                  .collect(
+                      Collectors.toCollection(() -> new ArrayList<>(blended.stream().toList()))));
         });
   }
 

@@ -184,7 +184,7 @@ final class Pages {
       terminal.line(opened.say("before-ride"));
     }
     for (Remark remark : plan.remarks()) {
-      terminal.line(2, opened.say("item", opened.remarks().remark(plan.sheet(), remark)));
+      terminal.row(2, 2, "-", opened.remarks().remark(plan.sheet(), remark));
     }
   }
 

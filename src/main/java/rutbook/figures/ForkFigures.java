@@ -121,9 +121,11 @@ public record ForkFigures(
                   Quantity.FRONT_SAG, Optional.empty(), frontSag, Need.Why.NOT_NOTED, SAG);
           double rake = rake(sheet).found().orElse(TYPICAL_RAKE);
           rake(sheet).assumed().forEach(inputs::assume);
-          if (!inputs.complete() || sag >= curve.travel()) {
+          if (sag >= curve.travel()) {
             inputs.need(Quantity.FRONT_SAG, Optional.empty(), Need.Why.BEYOND_ANY_BIKE);
-            return inputs.<Double>figure(() -> 0.0);
+          }
+          if (!inputs.complete()) {
+            return new Figure.Lacks<>(inputs.needs());
           }
           double mass = curve.force(sag, Polytropic.SLOW) / (GRAVITY * Math.cos(rake));
           if (!(mass >= 10 && mass <= 1000)) {

@@ -1,5 +1,6 @@
 package rutbook.figures;
 
+import java.math.BigDecimal;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -26,7 +27,6 @@ public final class GasFigures {
   private static final Believable ALTITUDE = new Believable(Dimension.LENGTH, -500, 9000);
   private static final Believable TEMPERATURE =
       new Believable(Dimension.TEMPERATURE, 233.15, 393.15);
-  private static final int DECIMALS = 3;
 
   private GasFigures() {}
 
@@ -109,7 +109,13 @@ public final class GasFigures {
   }
 
   private static Amount in(Amount written, double pascal) {
-    return Si.amount(pascal, written.unit(), DECIMALS);
+    return Si.amount(pascal, written.unit(), decimals(written));
+  }
+
+  /** To about a kilopascal: finer than any gauge. */
+  private static int decimals(Amount written) {
+    double pascals = written.withValue(BigDecimal.ONE).si();
+    return Math.max(0, (int) Math.round(Math.log10(pascals / 1000)));
   }
 
   /** Every body of gas that the sheet knows of, as it is set, after a move. */

@@ -34,6 +34,10 @@ final class Inputs {
     assumed.add(what);
   }
 
+  List<Need> needs() {
+    return List.copyOf(needs);
+  }
+
   boolean complete() {
     return needs.isEmpty();
   }

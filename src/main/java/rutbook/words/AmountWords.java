@@ -4,6 +4,7 @@ import java.math.BigDecimal;
 import java.util.Optional;
 import rutbook.notebook.Range;
 import rutbook.units.Amount;
+import rutbook.units.Angle;
 import rutbook.units.ClickUnit;
 import rutbook.units.Dimension;
 import rutbook.units.Display;
@@ -136,6 +137,8 @@ public final class AmountWords {
       boolean one = size.signum() > 0 && size.compareTo(BigDecimal.ONE) <= 0;
       return phrases.say(AREA, one ? "turn" : "turns", number);
     }
-    return phrases.say(AREA, "measured", number, shown.unit().symbol());
+    return shown.unit() == Angle.DEGREE
+        ? phrases.say(AREA, "degrees", number)
+        : phrases.say(AREA, "measured", number, shown.unit().symbol());
   }
 }

@@ -2,12 +2,16 @@ package rutbook.words;
 
 import java.math.BigDecimal;
 import java.math.RoundingMode;
+import java.text.DecimalFormatSymbols;
 import java.util.Collection;
 import java.util.List;
 import rutbook.figures.Assumed;
 import rutbook.figures.Figure;
 import rutbook.figures.Need;
 import rutbook.figures.Quantity;
+import rutbook.units.Amount;
+import rutbook.units.Dimension;
+import rutbook.units.Length;
 
 /** What figures say of themselves: shares with their sign, what was assumed, what is missing. */
 public final class FigureWords {
@@ -39,6 +43,23 @@ public final class FigureWords {
   /** A part of a whole without a sign: "97 %". */
   public String part(double part) {
     return phrases.say(AREA, "percent", phrases.amounts().number(part * 100, 0));
+  }
+
+  /** Numbers under numbers, from a column on. */
+  Table aligned(Table table, int first) {
+    char point = DecimalFormatSymbols.getInstance(phrases.locale()).getDecimalSeparator();
+    return table.aligned(first, point);
+  }
+
+  /** A height above the sea, in metres or feet. */
+  public String altitude(Amount altitude) {
+    boolean feet = phrases.display().unit(Dimension.LENGTH) == Length.INCH;
+    Amount shown = altitude.in(feet ? Length.FOOT : Length.METRE, 0, RoundingMode.HALF_UP);
+    return phrases.say(
+        "Amounts",
+        "measured",
+        phrases.amounts().number(shown.value().doubleValue(), 0),
+        shown.unit().symbol());
   }
 
   public String quantity(Quantity quantity) {

@@ -39,7 +39,8 @@ public final class ForkWords {
   public String fill(ForkFigures.FillCurve curve) {
     String kind = phrases.say(AREA, "FillKind." + curve.kind().name());
     String amounts =
-        String.join(" / ", curve.fills().stream().map(phrases.amounts()::amount).toList());
+        String.join(
+            " / ", curve.fills().stream().map(phrases.amounts()::amount).distinct().toList());
     return amounts.isEmpty() ? kind : phrases.say(AREA, "fill", kind, amounts);
   }
 
@@ -113,15 +114,17 @@ public final class ForkWords {
               newtons(point.slow()),
               newtons(point.fast())));
     }
-    return new Table(
-        List.of(
-            phrases.say(AREA, "column.travel"),
-            phrases.say(AREA, "column.springs"),
-            phrases.say(AREA, "column.air"),
-            phrases.say(AREA, "column.total"),
-            phrases.say(AREA, "column.slow"),
-            phrases.say(AREA, "column.fast")),
-        rows);
+    Table table =
+        new Table(
+            List.of(
+                phrases.say(AREA, "column.travel"),
+                phrases.say(AREA, "column.springs"),
+                phrases.say(AREA, "column.air"),
+                phrases.say(AREA, "column.total"),
+                phrases.say(AREA, "column.slow"),
+                phrases.say(AREA, "column.fast")),
+            rows);
+    return figures.aligned(table, 0);
   }
 
   private String stroke(ForkPoint point) {

@@ -40,14 +40,16 @@ public final class GasWords {
                           phrases.amounts().signed(moved.difference()),
                           phrases.amounts().amount(moved.after().absolute()))));
     }
-    return new Table(
-        List.of(
-            "",
-            phrases.say(AREA, "column.gauge-before"),
-            phrases.say(AREA, "column.gauge-after"),
-            phrases.say(AREA, "column.difference"),
-            phrases.say(AREA, "column.absolute-after")),
-        rows);
+    Table table =
+        new Table(
+            List.of(
+                "",
+                phrases.say(AREA, "column.gauge-before"),
+                phrases.say(AREA, "column.gauge-after"),
+                phrases.say(AREA, "column.difference"),
+                phrases.say(AREA, "column.absolute-after")),
+            rows);
+    return figures.aligned(table, 1);
   }
 
   /** What to do about each body of gas, once; and what is not known. */

@@ -39,15 +39,17 @@ public final class OilWords {
                   .map(name -> "VG " + name.substring(2))
                   .orElse(phrases.say(AREA, "none"))));
     }
-    return new Table(
-        List.of(
-            phrases.say(AREA, "column.oil"),
-            phrases.say(AREA, "column.at-40"),
-            phrases.say(AREA, "column.at-100"),
-            phrases.say(AREA, "column.at", temperature),
-            phrases.say(AREA, "column.index"),
-            phrases.say(AREA, "column.grade")),
-        rows);
+    Table table =
+        new Table(
+            List.of(
+                phrases.say(AREA, "column.oil"),
+                phrases.say(AREA, "column.at-40"),
+                phrases.say(AREA, "column.at-100"),
+                phrases.say(AREA, "column.at", temperature),
+                phrases.say(AREA, "column.index"),
+                phrases.say(AREA, "column.grade")),
+            rows);
+    return new FigureWords(phrases).aligned(table, 1);
   }
 
   private String number(Optional<Amount> viscosity) {

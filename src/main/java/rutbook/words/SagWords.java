@@ -54,6 +54,16 @@ public final class SagWords {
   public List<String> wanted(SagFigures sag) {
     SagFigures.Wanted wanted = sag.wanted();
     List<String> said = new ArrayList<>();
+    if (Math.abs(wanted.share()) < 0.005) {
+      return List.of(
+          phrases.say(
+              AREA,
+              "wanted.same",
+              sag.target().race(),
+              sag.target().free(),
+              spread(wanted.rate()),
+              wanted.preload().preload()));
+    }
     said.add(
         phrases.say(
             AREA,
@@ -86,14 +96,16 @@ public final class SagWords {
               phrases.amounts().amount(spring.free()),
               phrases.say(AREA, spring.offered() ? "offered" : "not-offered")));
     }
-    return new Table(
-        List.of(
-            phrases.say(AREA, "column.spring"),
-            phrases.say(AREA, "column.preload"),
-            phrases.say(AREA, "column.turns"),
-            phrases.say(AREA, "column.free-sag"),
-            phrases.say(AREA, "column.limits")),
-        rows);
+    Table table =
+        new Table(
+            List.of(
+                phrases.say(AREA, "column.spring"),
+                phrases.say(AREA, "column.preload"),
+                phrases.say(AREA, "column.turns"),
+                phrases.say(AREA, "column.free-sag"),
+                phrases.say(AREA, "column.limits")),
+            rows);
+    return figures.aligned(table, 0);
   }
 
   /** Turns of the collar with their sense: "1 turn more". */

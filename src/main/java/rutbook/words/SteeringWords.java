@@ -29,15 +29,17 @@ public final class SteeringWords {
         rows.add(row(row.tube(), row.steering(), present));
       }
     }
-    return new Table(
-        List.of(
-            phrases.say(AREA, "column.tube"),
-            phrases.say(AREA, "column.rake"),
-            phrases.say(AREA, "column.trail"),
-            phrases.say(AREA, "column.normal-trail"),
-            phrases.say(AREA, "column.pitch"),
-            phrases.say(AREA, "column.wheelbase")),
-        rows);
+    Table table =
+        new Table(
+            List.of(
+                phrases.say(AREA, "column.tube"),
+                phrases.say(AREA, "column.rake"),
+                phrases.say(AREA, "column.trail"),
+                phrases.say(AREA, "column.normal-trail"),
+                phrases.say(AREA, "column.pitch"),
+                phrases.say(AREA, "column.wheelbase")),
+            rows);
+    return new FigureWords(phrases).aligned(table, 0);
   }
 
   private List<String> row(Amount tube, SteeringFigures steering, boolean present) {

@@ -34,9 +34,9 @@ class GasFiguresTest {
   void aLegTakenUpAHillReadsMoreAndHoldsTheSame() {
     GasFigures.Moved moved =
         GasFigures.moved(bar("10"), at(0, "20"), at(1000, "20")).found().orElseThrow();
-    assertThat(moved.after().gauge()).isEqualTo(bar("10.115"));
-    assertThat(moved.difference()).isEqualTo(bar("0.115"));
-    assertThat(moved.before().absolute()).isEqualTo(bar("11.013"));
+    assertThat(moved.after().gauge()).isEqualTo(bar("10.11"));
+    assertThat(moved.difference()).isEqualTo(bar("0.11"));
+    assertThat(moved.before().absolute()).isEqualTo(bar("11.01"));
     assertThat(moved.after().absolute()).isEqualTo(moved.before().absolute());
   }
 
@@ -47,14 +47,14 @@ class GasFiguresTest {
   @Test
   void warmingWorksOnTheAbsolutePressure() {
     assertThat(GasFigures.moved(bar("10"), at(0, "20"), at(0, "60")).found().orElseThrow().after())
-        .isEqualTo(new GasFigures.Both(bar("11.503"), bar("12.516")));
+        .isEqualTo(new GasFigures.Both(bar("11.50"), bar("12.52")));
   }
 
   @Test
   void whatIsNotNotedIsAssumedAndSaidSo() {
     Figure<GasFigures.Moved> still =
         GasFigures.moved(bar("10"), GasFigures.At.NOT_NOTED, GasFigures.At.NOT_NOTED);
-    assertThat(still.found().orElseThrow().difference()).isEqualTo(bar("0.000"));
+    assertThat(still.found().orElseThrow().difference()).isEqualTo(bar("0.00"));
     assertThat(still.assumed())
         .containsExactlyInAnyOrder(
             Assumed.SEA_LEVEL, Assumed.SAME_ALTITUDE, Assumed.SAME_TEMPERATURE);
