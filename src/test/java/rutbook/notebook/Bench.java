@@ -257,17 +257,21 @@ public final class Bench {
             true));
   }
 
+  /** A fork whose measures are known. */
+  public static ForkParts forkOf(ForkKind kind) {
+    return new ForkParts(
+        kind,
+        Optional.of(mm("300")),
+        Optional.of(mm("48")),
+        Optional.empty(),
+        Optional.of(mm("12.5")),
+        Optional.empty(),
+        Optional.empty(),
+        "");
+  }
+
   public static Sheet sheet() {
-    ForkParts fork =
-        new ForkParts(
-            ForkKind.PRESSURISED_CARTRIDGE,
-            Optional.of(mm("300")),
-            Optional.of(mm("48")),
-            Optional.empty(),
-            Optional.of(mm("12.5")),
-            Optional.empty(),
-            Optional.empty(),
-            "");
+    ForkParts fork = forkOf(ForkKind.PRESSURISED_CARTRIDGE);
     ShockParts shock =
         new ShockParts(
             Optional.of(mm("310")),
