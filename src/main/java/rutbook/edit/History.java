@@ -36,7 +36,10 @@ public record History(List<Step> behind, Notebook present, List<Step> ahead) {
     List<Step> steps = new ArrayList<>(behind);
     Optional<Step> last = undoable();
     if (last.isPresent() && ahead.isEmpty() && continues(last.get().edit(), edit)) {
-      steps.set(steps.size() - 1, new Step(edit, last.get().other()));
+      steps.remove(steps.size() - 1);
+      if (!next.equals(last.get().other())) { // otherwise it is typed back to what it was
+        steps.add(new Step(edit, last.get().other()));
+      }
     } else {
       steps.add(new Step(edit, present));
     }

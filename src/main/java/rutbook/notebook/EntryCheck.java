@@ -32,7 +32,7 @@ final class EntryCheck {
       adjusted.changes().forEach(change -> checkChange(bike.sheetOn(entry.day()), change));
     } else if (entry instanceof Entry.Baseline baseline) {
       checkSetup("setup", bike.sheetOn(entry.day()), baseline.setup());
-      baseline.rebuild().ifPresent(id -> requireEntry(id, Entry.RebuildJob.class));
+      baseline.rebuild().ifPresent(id -> requireEntry(id, bike, Entry.RebuildJob.class));
     } else if (entry instanceof Entry.RebuildJob rebuild) {
       checkRebuild(rebuild, bike);
     } else if (entry instanceof Entry.Serviced serviced) {
@@ -77,7 +77,7 @@ final class EntryCheck {
   }
 
   private void checkRebuild(Entry.RebuildJob rebuild, Bike bike) {
-    requireEntry(rebuild.job().baseline(), Entry.Baseline.class);
+    requireEntry(rebuild.job().baseline(), bike, Entry.Baseline.class);
     Sheet sheet = bike.sheetOn(rebuild.job().sheetFrom());
     for (Placed placed : rebuild.job().before().placed()) {
       Bounds.requireFits(setting(sheet, placed.setting()), placed.reading());
@@ -147,8 +147,10 @@ final class EntryCheck {
     return sheet.setting(id).orElseThrow(() -> unknown("setting", id));
   }
 
-  private void requireEntry(EntryId id, Class<? extends Entry> kind) {
-    if (!kind.isInstance(others.apply(id))) {
+  /** Of the same bike: the settings of another mean something else. */
+  private void requireEntry(EntryId id, Bike bike, Class<? extends Entry> kind) {
+    Entry entry = others.apply(id);
+    if (!kind.isInstance(entry) || !entry.bike().equals(bike.id())) {
       throw unknown("entry", id);
     }
   }

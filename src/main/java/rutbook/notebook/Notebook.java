@@ -105,7 +105,7 @@ public final class Notebook {
 
   /**
    * With an entry replaced where it stood, or added at the end. Only that entry is checked again:
-   * the others do not depend on it, but for its id.
+   * the others do not depend on it, but for its id, its kind and its bike.
    */
   public Notebook with(Entry entry) {
     new EntryCheck(shelf, byId::get).check(entry);
@@ -118,6 +118,9 @@ public final class Notebook {
       next.add(entry);
     } else {
       next.set(indexOf(before), entry);
+      if (before.getClass() != entry.getClass() || !before.bike().equals(entry.bike())) {
+        return of(id, shelf, next, ruleChanges, display);
+      }
     }
     Map<EntryId, Entry> nextById = new HashMap<>(byId);
     nextById.put(entry.id(), entry);

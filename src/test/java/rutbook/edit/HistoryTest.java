@@ -216,6 +216,41 @@ class HistoryTest {
   }
 
   @Test
+  void whatIsTypedBackToWhatItWasLeavesNoStep() {
+    History typed = History.of(ridden()).after(new EntryEdit.Note(SESSION, "w"));
+    History back = typed.after(new EntryEdit.Note(SESSION, ""));
+    assertThat(back.behind()).isEmpty();
+    assertThat(back.present()).isEqualTo(ridden());
+  }
+
+  @Test
+  void anEntryThatAnotherNamesKeepsItsKindAndItsBike() {
+    Entry.Event event =
+        new Entry.Event(
+            Head.of(Bench.FIRST_BASELINE, Bench.BIKE, DAY, 0),
+            rutbook.notebook.EventKind.CRASH,
+            Optional.empty(),
+            Optional.empty(),
+            "");
+    assertThatThrownBy(() -> new EntryEdit.Correct(event).applyTo(ridden()))
+        .isInstanceOf(NotebookException.class)
+        .hasMessageContaining("base-1");
+    Notebook two =
+        new ShelfEdit.AddBike(
+                new rutbook.notebook.Bike(
+                    new rutbook.notebook.BikeId("bike-2"), "Other", List.of(Bench.sheet())))
+            .applyTo(ridden());
+    Entry.Baseline moved =
+        Bench.baseline(Bench.setup())
+            .with(
+                Head.of(
+                    Bench.FIRST_BASELINE, new rutbook.notebook.BikeId("bike-2"), Bench.SPRING, 0));
+    assertThatThrownBy(() -> new EntryEdit.Correct(moved).applyTo(two))
+        .isInstanceOf(NotebookException.class)
+        .hasMessageContaining("base-1");
+  }
+
+  @Test
   void anEditThatChangesNothingIsNoStep() {
     History start = History.of(ridden());
     assertThat(start.after(new MotoEdit.NoteFeel(SESSION, MOTO, HARSH))).isSameAs(start);

@@ -87,7 +87,11 @@ public final class Notebooks implements ArbitrarySupplier<Notebook> {
         dice.maybe(() -> dice.of(Dimension.KINEMATIC_VISCOSITY, 2, 9)));
   }
 
-  static List<RuleChange> rules(Dice dice) {
+  public static Bike bike(Dice dice, BikeId id) {
+    return RandomBike.of(dice, id);
+  }
+
+  public static List<RuleChange> rules(Dice dice) {
     List<RuleChange> changes = new ArrayList<>();
     for (int i = dice.below(3); i > 0; i--) {
       changes.add(
