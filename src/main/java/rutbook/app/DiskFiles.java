@@ -38,7 +38,10 @@ final class DiskFiles implements NotebookFiles {
   private final FileWords words;
   private final Remembered remembered;
   private final Consumer<SaveState> told;
+  private final List<Answer> atStart = new ArrayList<>();
   private Optional<OpenNotebook> open = Optional.empty();
+  private Optional<Notebook> nowhere = Optional.empty();
+  private Notebook startedWith;
 
   DiskFiles(Means means, Phrases phrases, Remembered remembered, Consumer<SaveState> told) {
     this.means = means;
@@ -56,6 +59,38 @@ final class DiskFiles implements NotebookFiles {
   /** Passes on what the editor shows. */
   void changed(rutbook.edit.History history) {
     open.ifPresent(it -> it.changed(history));
+    nowhere = nowhere.map(before -> history.present());
+  }
+
+  /** There was no place to keep a notebook: this one is in the window only. */
+  void startUnsaved(Notebook notebook) {
+    nowhere = Optional.of(notebook);
+    startedWith = notebook;
+  }
+
+  /** The name that copies of the sample begin with. */
+  String sampleName() {
+    return say("sample-name");
+  }
+
+  @Override
+  public boolean isSample() {
+    return current()
+        .map(path -> path.getFileName().toString().startsWith(sampleName()))
+        .orElse(false);
+  }
+
+  /** Keeps what went wrong, or what a rider should know, until there is a window to tell it in. */
+  void tellAtStart(Answer answer) {
+    if (answer instanceof Answer.Refused
+        || answer instanceof Answer.Opened opened && !opened.notice().isEmpty()) {
+      atStart.add(answer);
+    }
+  }
+
+  @Override
+  public List<Answer> atStart() {
+    return List.copyOf(atStart);
   }
 
   @Override
@@ -101,10 +136,11 @@ final class DiskFiles implements NotebookFiles {
 
   @Override
   public void copyTo(Path path, Consumer<Answer> answer) {
-    Notebook copy =
-        open.map(OpenNotebook::notebook)
-            .map(it -> it.copiedAs(new NotebookId(means.ids().next())))
-            .orElseThrow();
+    if (open.isEmpty()) {
+      inBackgroundResult(answer, () -> created(path, nowhere.orElseThrow()));
+      return;
+    }
+    Notebook copy = open.get().notebook().copiedAs(new NotebookId(means.ids().next()));
     inBackground(
         answer,
         () -> {
@@ -118,6 +154,10 @@ final class DiskFiles implements NotebookFiles {
 
   @Override
   public void beforeClosing(Consumer<Optional<String>> answer) {
+    if (nowhere.isPresent()) {
+      answer.accept(Optional.of(say("nowhere")));
+      return;
+    }
     means
         .saving()
         .worker()
@@ -130,6 +170,10 @@ final class DiskFiles implements NotebookFiles {
 
   @Override
   public void settle(Consumer<Answer> answer) {
+    if (nowhere.isPresent()) {
+      answer.accept(new Answer.Refused(say("nowhere"), List.of()));
+      return;
+    }
     Optional<OpenNotebook> present = open;
     if (present.isEmpty() || !(present.get().state() instanceof SaveState.Failed failed)) {
       answer.accept(new Answer.Done());
@@ -240,6 +284,10 @@ final class DiskFiles implements NotebookFiles {
 
   /** The notebook that is open now must be safe before another takes its place. */
   private void afterFlush(Consumer<Answer> answer, Supplier<Result> attempt) {
+    if (nowhere.isPresent() && nowhere.get() != startedWith) {
+      answer.accept(new Answer.Refused(say("nowhere"), List.of()));
+      return;
+    }
     inBackgroundResult(
         answer,
         () -> {
@@ -275,6 +323,7 @@ final class DiskFiles implements NotebookFiles {
   void takeOver(OpenNotebook next) {
     open.ifPresent(OpenNotebook::close);
     open = Optional.of(next);
+    nowhere = Optional.empty();
     remembered.opened(next.file().path());
     told.accept(next.state());
   }

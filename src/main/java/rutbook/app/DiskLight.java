@@ -34,6 +34,11 @@ final class DiskLight implements SaveLight {
         });
   }
 
+  /** There is no file at all to save to. */
+  void nowhere(String sentence) {
+    now = new State.Failed(sentence);
+  }
+
   private State worded(SaveState state) {
     if (state instanceof SaveState.Saved saved) {
       return new State.Saved(saved.at().atZone(clock.getZone()).toLocalTime());

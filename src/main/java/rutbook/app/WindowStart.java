@@ -3,7 +3,6 @@ package rutbook.app;
 import java.nio.file.Path;
 import java.time.Clock;
 import java.time.LocalDate;
-import java.util.Optional;
 import java.util.UUID;
 import java.util.concurrent.CompletableFuture;
 import java.util.concurrent.CountDownLatch;
@@ -83,6 +82,9 @@ final class WindowStart {
             remembered,
             light::show);
     Notebook notebook = first(files, remembered, sample, home);
+    if (files.current().isEmpty()) {
+      light.nowhere(phrases.say("App", "nowhere"));
+    }
     Editor editor = new Editor(notebook);
     editor.listen(files::changed);
     Stage stage = new Stage();
@@ -107,28 +109,37 @@ final class WindowStart {
     return thread;
   }
 
-  /** The notebook of last time, or else a copy of the sample, or else the sample unsaved. */
+  /**
+   * The notebook of last time, or else a copy of the sample, or else the sample unsaved. What could
+   * not be opened is told once the window is there.
+   */
   private Notebook first(DiskFiles files, Remembered remembered, Notebook sample, Path home) {
     for (Path path : remembered.recent()) {
-      Optional<OpenNotebook> again = files.openNow(path).next();
-      if (again.isPresent()) {
-        files.takeOver(again.get());
-        return again.get().notebook();
+      DiskFiles.Result again = files.openNow(path);
+      files.tellAtStart(again.answer());
+      if (again.next().isPresent()) {
+        files.takeOver(again.next().get());
+        return again.next().get().notebook();
       }
     }
     Notebook copy = sample.copiedAs(new NotebookId(UUID.randomUUID().toString()));
     try {
       disk.makeFolder(home);
     } catch (java.io.IOException thrown) {
+      files.startUnsaved(copy);
       return copy;
     }
-    String stamp = LocalDate.now(clock).toString();
-    Path path = home.resolve(phrases.say("App", "sample-name") + " " + stamp + ".rutbook");
-    Optional<OpenNotebook> created = files.created(path, copy).next();
-    if (created.isEmpty()) {
-      created = files.openNow(path).next();
+    Path path = home.resolve(files.sampleName() + " " + LocalDate.now(clock) + ".rutbook");
+    DiskFiles.Result created = files.created(path, copy);
+    if (created.next().isEmpty()) {
+      created = files.openNow(path);
     }
-    created.ifPresent(files::takeOver);
-    return created.map(OpenNotebook::notebook).orElse(copy);
+    if (created.next().isEmpty()) {
+      files.tellAtStart(created.answer());
+      files.startUnsaved(copy);
+      return copy;
+    }
+    files.takeOver(created.next().get());
+    return created.next().get().notebook();
   }
 }

@@ -8,7 +8,11 @@ import javafx.scene.control.Menu;
 import javafx.scene.control.MenuItem;
 import javafx.scene.control.RadioMenuItem;
 import javafx.scene.control.SeparatorMenuItem;
+import rutbook.edit.ShelfEdit;
 import rutbook.ui.fx.FileDialog;
+import rutbook.units.Dimension;
+import rutbook.units.Display;
+import rutbook.units.Unit;
 
 /** Open, new, copy, recent; theme and text size; the shortcut sheet. */
 final class FileMenu {
@@ -37,6 +41,7 @@ final class FileMenu {
             new SeparatorMenuItem(),
             themes(),
             sizes(),
+            units(),
             item("menu.shortcuts", () -> desk.go(new Place.Shortcuts())));
     menu.show(beside, javafx.geometry.Side.RIGHT, 4, -120);
   }
@@ -52,7 +57,7 @@ final class FileMenu {
     for (Path path : files.recent()) {
       MenuItem item = new MenuItem(path.toString());
       item.setMnemonicParsing(false);
-      item.setOnAction(event -> files.open(path, this::answered));
+      item.setOnAction(event -> files.open(path, this::told));
       menu.getItems().add(item);
     }
     if (menu.getItems().isEmpty()) {
@@ -85,25 +90,54 @@ final class FileMenu {
     return menu;
   }
 
+  /** Per kind of quantity, the unit that the screen shows; the notebook keeps what was written. */
+  private Menu units() {
+    Menu menu = new Menu(desk.text("menu.units"));
+    Display shown = desk.notebook().display();
+    for (Dimension dimension : Dimension.values()) {
+      List<Unit> choices = Unit.of(dimension);
+      if (choices.size() > 1 && dimension != Dimension.DURATION) {
+        Menu kind = new Menu(desk.text("menu.units." + dimension));
+        for (Unit unit : choices) {
+          RadioMenuItem item = new RadioMenuItem(unit.symbol());
+          item.setMnemonicParsing(false);
+          item.setSelected(unit == shown.unit(dimension));
+          item.setOnAction(event -> desk.make(new ShelfEdit.ChooseUnits(shown.with(unit))));
+          kind.getItems().add(item);
+        }
+        menu.getItems().add(kind);
+      }
+    }
+    return menu;
+  }
+
+  /** What can be done about a save that failed. */
+  void settle() {
+    files.settle(this::told);
+  }
+
   void open() {
-    dialog().toOpen().ifPresent(path -> files.open(path, this::answered));
+    dialog().toOpen().ifPresent(path -> files.open(path, this::told));
   }
 
   void startNew() {
-    dialog().toSave().ifPresent(path -> files.startNew(path, this::answered));
+    dialog().toSave().ifPresent(path -> files.startNew(path, this::told));
   }
 
   void copy() {
-    dialog().toSave().ifPresent(path -> files.copyTo(path, this::answered));
+    dialog().toSave().ifPresent(path -> files.copyTo(path, this::told));
   }
 
   private FileDialog dialog() {
     return new FileDialog(window.stage(), desk.text("file.kind"), "*.rutbook", files.folder());
   }
 
-  private void answered(NotebookFiles.Answer answer) {
+  /** Shows what came of an attempt. */
+  void told(NotebookFiles.Answer answer) {
     if (answer instanceof NotebookFiles.Answer.Opened now) {
-      desk.editor().open(now.notebook());
+      if (desk.notebook() != now.notebook()) {
+        desk.editor().open(now.notebook());
+      }
       opened.run();
       if (!now.notice().isEmpty()) {
         overlay.tell(now.path().getFileName().toString(), now.notice(), List.of());
@@ -113,7 +147,7 @@ final class FileMenu {
           desk.text("trouble.title"),
           refused.sentence(),
           refused.ways().stream()
-              .map(way -> new Overlay.Choice(way.label(), () -> way.take().accept(this::answered)))
+              .map(way -> new Overlay.Choice(way.label(), () -> way.take().accept(this::told)))
               .toList());
     }
   }

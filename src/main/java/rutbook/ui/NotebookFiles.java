@@ -39,6 +39,12 @@ public interface NotebookFiles {
   /** The latest first. */
   List<Path> recent();
 
+  /** Whether the open notebook is the sample that a first run is given to look around in. */
+  boolean isSample();
+
+  /** What is worth telling once the window is there: what of last time could not be opened. */
+  List<Answer> atStart();
+
   void open(Path path, Consumer<Answer> answer);
 
   /** A new, empty notebook at the path. */

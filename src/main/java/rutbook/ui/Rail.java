@@ -6,7 +6,6 @@ import java.util.Optional;
 import java.util.function.Consumer;
 import javafx.scene.control.Button;
 import javafx.scene.control.ButtonBase;
-import javafx.scene.control.Label;
 import javafx.scene.control.ToggleButton;
 import javafx.scene.control.Tooltip;
 import javafx.scene.layout.Priority;
@@ -26,7 +25,7 @@ final class Rail extends VBox {
   private final List<ToggleButton> pages = new ArrayList<>();
   private final Button undo;
   private final Button redo;
-  private final Label light = Keys.label("", "save-light");
+  private final Button light;
   private final Tooltip more = new Tooltip();
 
   Rail(Desk desk, Consumer<Place> go, FileMenu files) {
@@ -46,7 +45,10 @@ final class Rail extends VBox {
     menu.setOnAction(event -> files.show(menu));
     menu.setTooltip(new Tooltip(desk.text("menu")));
     menu.setAccessibleText(desk.text("menu"));
-    light.setId("save-light");
+    light = Keys.key("save-light", "", files::settle);
+    light.getStyleClass().setAll("button", "save-light");
+    light.setMaxWidth(Double.MAX_VALUE);
+    light.setWrapText(true);
     light.setTooltip(more);
     Region gap = new Region();
     VBox.setVgrow(gap, Priority.ALWAYS);
@@ -111,5 +113,6 @@ final class Rail extends VBox {
       more.setText(light.getText());
     }
     light.setAccessibleText(more.getText());
+    light.setFocusTraversable(state instanceof SaveLight.State.Failed);
   }
 }

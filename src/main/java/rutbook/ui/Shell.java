@@ -1,12 +1,13 @@
 package rutbook.ui;
 
+import static rutbook.ui.Shortcuts.alone;
+import static rutbook.ui.Shortcuts.control;
+import static rutbook.ui.Shortcuts.shifted;
+
 import java.util.Optional;
-import java.util.function.Consumer;
 import javafx.scene.Node;
 import javafx.scene.Scene;
 import javafx.scene.input.KeyCode;
-import javafx.scene.input.KeyCodeCombination;
-import javafx.scene.input.KeyCombination;
 import javafx.scene.layout.BorderPane;
 import javafx.scene.layout.Priority;
 import javafx.scene.layout.StackPane;
@@ -24,6 +25,8 @@ final class Shell extends StackPane {
   private final VBox right = new VBox(10);
   private final Overlay overlay;
   private final FileMenu files;
+  private final Notices notices;
+  private final Shortcuts shortcuts;
   private Page page;
 
   Shell(WindowServices services, Window window) {
@@ -34,17 +37,24 @@ final class Shell extends StackPane {
     this.files = new FileMenu(desk, services.files(), window, overlay, this::opened);
     this.rail = new Rail(desk, this::go, files);
     this.strip = new Strip(desk);
+    this.notices = new Notices(desk, services.files(), files);
+    this.shortcuts = shortcuts();
     setId("shell");
     frame.setLeft(rail);
     right.getStyleClass().add("desk");
-    right.getChildren().add(strip);
+    right.getChildren().addAll(strip, notices);
     frame.setCenter(right);
     getChildren().addAll(frame, overlay);
     services.editor().listen(this::show);
-    services.saveLight().listen(rail::show);
-    rail.show(services.saveLight().now());
+    services.saveLight().listen(this::show);
+    show(services.saveLight().now());
     show(services.editor().history());
     go(new Place.Log());
+  }
+
+  private void show(SaveLight.State state) {
+    rail.show(state);
+    notices.show(state);
   }
 
   private void show(History history) {
@@ -55,7 +65,7 @@ final class Shell extends StackPane {
   void go(Place place) {
     Optional<Page> next = Pages.page(desk, place);
     if (next.isEmpty()) {
-      overlay.show(new ShortcutSheet(desk));
+      overlay.show(new ShortcutSheet(desk, shortcuts));
       return;
     }
     page = next.get();
@@ -69,18 +79,20 @@ final class Shell extends StackPane {
     strip.setManaged(!alone);
     VBox.setVgrow(page, Priority.ALWAYS);
     page.setMinHeight(0);
-    if (right.getChildren().size() > 1) {
-      right.getChildren().set(1, page);
-    } else {
-      right.getChildren().add(page);
-    }
+    right.getChildren().setAll(strip, notices, page);
     rail.show(place);
     page.requestFocus();
   }
 
   private void opened() {
     window.title();
+    notices.redraw();
     go(new Place.Log());
+  }
+
+  /** Tells what happened before there was a window to tell it. */
+  void tellOfTheStart() {
+    services.files().atStart().forEach(files::told);
   }
 
   /** Asks before anything is lost. */
@@ -104,53 +116,37 @@ final class Shell extends StackPane {
   }
 
   void keys(Scene scene) {
-    on(scene, KeyCode.Z, () -> rail.undo(), KeyCombination.SHORTCUT_DOWN);
-    on(scene, KeyCode.Y, () -> rail.redo(), KeyCombination.SHORTCUT_DOWN);
-    on(
-        scene,
-        KeyCode.Z,
-        () -> rail.redo(),
-        KeyCombination.SHORTCUT_DOWN,
-        KeyCombination.SHIFT_DOWN);
-    on(scene, KeyCode.O, files::open, KeyCombination.SHORTCUT_DOWN);
-    on(scene, KeyCode.S, files::copy, KeyCombination.SHORTCUT_DOWN, KeyCombination.SHIFT_DOWN);
-    on(scene, KeyCode.N, () -> onPage(Page::newThing), KeyCombination.SHORTCUT_DOWN);
-    on(scene, KeyCode.F, () -> onPage(Page::search), KeyCombination.SHORTCUT_DOWN);
-    on(scene, KeyCode.F1, () -> go(new Place.Shortcuts()));
-    on(scene, KeyCode.L, () -> go(new Place.Log()), KeyCombination.SHORTCUT_DOWN);
-    on(scene, KeyCode.PLUS, () -> larger(), KeyCombination.SHORTCUT_DOWN);
-    on(scene, KeyCode.EQUALS, () -> larger(), KeyCombination.SHORTCUT_DOWN);
-    on(
-        scene,
-        KeyCode.MINUS,
-        () -> window.use(window.textSize().smaller()),
-        KeyCombination.SHORTCUT_DOWN);
-    on(
-        scene,
-        KeyCode.T,
-        () -> window.use(window.theme().next()),
-        KeyCombination.SHORTCUT_DOWN,
-        KeyCombination.SHIFT_DOWN);
-    KeyCode[] digits = {
-      KeyCode.DIGIT1, KeyCode.DIGIT2, KeyCode.DIGIT3, KeyCode.DIGIT4, KeyCode.DIGIT5, KeyCode.DIGIT6
-    };
-    for (int i = 0; i < Math.min(digits.length, Pages.RAIL.size()); i++) {
-      Place place = Pages.RAIL.get(i).place();
-      on(scene, digits[i], () -> go(place), KeyCombination.SHORTCUT_DOWN);
+    shortcuts.in(scene);
+  }
+
+  private Shortcuts shortcuts() {
+    Shortcuts keys =
+        new Shortcuts()
+            .with("shortcuts.undo", rail::undo, control(KeyCode.Z))
+            .with("shortcuts.redo", rail::redo, control(KeyCode.Y), shifted(KeyCode.Z))
+            .with("shortcuts.new", () -> page.newThing(), control(KeyCode.N))
+            .with("shortcuts.search", () -> page.search(), control(KeyCode.F))
+            .with("shortcuts.open", files::open, control(KeyCode.O))
+            .with("shortcuts.copy", files::copy, shifted(KeyCode.S))
+            .with("shortcuts.back", () -> go(new Place.Log()), control(KeyCode.L))
+            .with("shortcuts.larger", this::larger, control(KeyCode.PLUS), control(KeyCode.EQUALS))
+            .with("shortcuts.smaller", this::smaller, control(KeyCode.MINUS))
+            .with("shortcuts.theme", () -> window.use(window.theme().next()), shifted(KeyCode.T))
+            .with("shortcuts.sheet", () -> go(new Place.Shortcuts()), alone(KeyCode.F1));
+    for (int i = 0; i < Pages.RAIL.size(); i++) {
+      Pages.OnRail each = Pages.RAIL.get(i);
+      KeyCode digit = KeyCode.getKeyCode(Integer.toString(i + 1));
+      keys.with("rail." + each.name(), () -> go(each.place()), control(digit));
     }
+    return keys;
   }
 
   private void larger() {
     window.use(window.textSize().larger());
   }
 
-  private void onPage(Consumer<Page> action) {
-    action.accept(page);
-  }
-
-  private static void on(
-      Scene scene, KeyCode code, Runnable action, KeyCombination.Modifier... modifiers) {
-    scene.getAccelerators().put(new KeyCodeCombination(code, modifiers), action);
+  private void smaller() {
+    window.use(window.textSize().smaller());
   }
 
   /** Text is so large now: everything measured in it is laid out again. */

@@ -1,39 +1,45 @@
 package rutbook.ui;
 
+import java.util.List;
 import javafx.scene.layout.GridPane;
+import javafx.scene.layout.HBox;
 import javafx.scene.layout.VBox;
 import rutbook.ui.controls.Keys;
 
-/** All keys on one sheet. */
+/** All keys on one sheet: those of the window, and those of what is on a page. */
 final class ShortcutSheet extends VBox {
-  private static final String[][] ROWS = {
-    {"Ctrl+1 … 6", "shortcuts.pages"},
-    {"Ctrl+L", "shortcuts.back"},
-    {"Ctrl+N", "shortcuts.new.session"},
-    {"Ctrl+F", "shortcuts.search"},
-    {"Ctrl+Z", "shortcuts.undo"},
-    {"Ctrl+Y", "shortcuts.redo"},
-    {"Ctrl+O", "shortcuts.open"},
-    {"Ctrl+Shift+S", "shortcuts.copy"},
-    {"Ctrl++  Ctrl+−", "shortcuts.text"},
-    {"Ctrl+Shift+T", "shortcuts.theme"},
-    {"← →", "shortcuts.step"},
-    {"Page Up, Page Down", "shortcuts.steps"},
-    {"Home, End", "shortcuts.ends"},
-    {"0 … 5", "shortcuts.severity"},
-    {"F1", "shortcuts.sheet"}
-  };
+  private static final List<String> ON_A_PAGE =
+      List.of("tab", "row", "severity", "trust", "ruler", "typed", "count", "entry", "escape");
 
-  ShortcutSheet(Desk desk) {
+  ShortcutSheet(Desk desk, Shortcuts shortcuts) {
     super(12);
     setId("shortcut-sheet");
-    GridPane grid = new GridPane();
-    grid.setHgap(24);
-    grid.setVgap(7);
-    for (int i = 0; i < ROWS.length; i++) {
-      grid.add(Keys.label(ROWS[i][0], "shortcut"), 0, i);
-      grid.add(Keys.label(desk.text(ROWS[i][1])), 1, i);
+    GridPane window = grid();
+    for (Shortcuts.Shortcut each : shortcuts.all()) {
+      row(window, each.keys(), desk.text(each.key()));
     }
-    getChildren().addAll(Keys.label(desk.text("shortcuts.title"), "page-title"), grid);
+    GridPane page = grid();
+    for (String each : ON_A_PAGE) {
+      row(page, desk.text("shortcuts.keys." + each), desk.text("shortcuts.does." + each));
+    }
+    HBox both =
+        new HBox(
+            40,
+            new VBox(6, Keys.label(desk.text("shortcuts.window"), "group-title"), window),
+            new VBox(6, Keys.label(desk.text("shortcuts.page"), "group-title"), page));
+    getChildren().addAll(Keys.label(desk.text("shortcuts.title"), "page-title"), both);
+  }
+
+  private static GridPane grid() {
+    GridPane grid = new GridPane();
+    grid.setHgap(16);
+    grid.setVgap(5);
+    return grid;
+  }
+
+  private static void row(GridPane grid, String keys, String text) {
+    int row = grid.getRowCount();
+    grid.add(Keys.label(keys, "shortcut"), 0, row);
+    grid.add(Keys.label(text), 1, row);
   }
 }

@@ -19,6 +19,7 @@ import rutbook.notebook.Notebook;
 import rutbook.notebook.SettingId;
 import rutbook.ui.controls.Keys;
 import rutbook.ui.fx.Background;
+import rutbook.units.Display;
 
 /**
  * The strip at the top of every page. Where the window is too narrow for every setting it folds to
@@ -35,6 +36,7 @@ final class Strip extends HBox {
   private final Button fold;
   private final Map<SettingId, StripSetting> nodes = new HashMap<>();
   private boolean unfolded;
+  private Display units;
   private Optional<StripModel> model = Optional.empty();
   private List<StripModel.Item> shown = List.of();
 
@@ -62,9 +64,13 @@ final class Strip extends HBox {
 
   void show(Notebook notebook) {
     Optional<StripModel> next = desk.bike().map(bike -> StripModel.of(notebook, bike));
-    if (next.isPresent() && next.equals(model)) {
+    if (next.isPresent() && next.equals(model) && notebook.display().equals(units)) {
       return;
     }
+    if (!notebook.display().equals(units)) {
+      nodes.clear();
+    }
+    units = notebook.display();
     model = next;
     bikeBox.getChildren().clear();
     if (next.isEmpty()) {

@@ -1,11 +1,14 @@
 package rutbook.ui;
 
+import java.util.List;
 import java.util.Optional;
 import javafx.application.Application;
+import javafx.beans.property.ReadOnlyDoubleProperty;
 import javafx.geometry.Rectangle2D;
 import javafx.scene.Scene;
 import javafx.stage.Screen;
 import javafx.stage.Stage;
+import rutbook.ui.fx.Background;
 import rutbook.ui.fx.Fonts;
 import rutbook.ui.fx.Toolkit;
 
@@ -21,6 +24,7 @@ public final class Window {
   private final Shell shell;
   private final Scene scene;
   private WindowMemory.Look look;
+  private WindowMemory.Bounds normal = new WindowMemory.Bounds(0, 0, WIDTH, HEIGHT, false);
 
   private Window(Stage stage, WindowServices services) {
     this.stage = stage;
@@ -52,6 +56,8 @@ public final class Window {
         });
     title();
     stage.show();
+    follow();
+    shell.tellOfTheStart();
   }
 
   /** As it was left, where a screen still shows that place. */
@@ -67,6 +73,24 @@ public final class Window {
         });
   }
 
+  /** Remembers place and size to go back to, which a maximised window does not have any more. */
+  private void follow() {
+    for (ReadOnlyDoubleProperty each :
+        List.of(
+            stage.xProperty(), stage.yProperty(), stage.widthProperty(), stage.heightProperty())) {
+      each.addListener((place, before, now) -> Background.afterwards(this::note));
+    }
+    note();
+  }
+
+  private void note() {
+    if (!stage.isMaximized() && !stage.isIconified() && stage.isShowing()) {
+      normal =
+          new WindowMemory.Bounds(
+              stage.getX(), stage.getY(), stage.getWidth(), stage.getHeight(), false);
+    }
+  }
+
   private static boolean isOnAScreen(WindowMemory.Bounds bounds) {
     Rectangle2D window =
         new Rectangle2D(
@@ -79,11 +103,7 @@ public final class Window {
     look =
         look.with(
             new WindowMemory.Bounds(
-                stage.getX(),
-                stage.getY(),
-                stage.getWidth(),
-                stage.getHeight(),
-                stage.isMaximized()));
+                normal.x(), normal.y(), normal.width(), normal.height(), stage.isMaximized()));
     services.memory().remember(look);
     stage.hide();
     Toolkit.end();

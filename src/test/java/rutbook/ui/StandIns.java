@@ -60,6 +60,16 @@ final class StandIns {
     }
 
     @Override
+    public boolean isSample() {
+      return false;
+    }
+
+    @Override
+    public List<Answer> atStart() {
+      return List.of();
+    }
+
+    @Override
     public void open(Path path, Consumer<Answer> answer) {}
 
     @Override

@@ -16,6 +16,7 @@ import javafx.scene.layout.StackPane;
 import javafx.scene.layout.VBox;
 import rutbook.ui.Desk;
 import rutbook.ui.controls.Keys;
+import rutbook.units.Display;
 
 /**
  * The motos side by side, with what was changed standing on the link between two of them. The start
@@ -39,6 +40,7 @@ final class Chain extends HBox {
   private final IntConsumer chooseMoto;
   private final IntConsumer chooseLink;
   private int chosen = -1;
+  private Display units;
 
   /**
    * @param chooseMoto gets the place of a moto, from 0; -1 for the start of the day
@@ -109,6 +111,10 @@ final class Chain extends HBox {
   void show(SessionModel model, int newlyChosen, boolean entering, boolean low) {
     showStart(model, newlyChosen < 0);
     List<Node> shown = row.getChildren();
+    if (!desk.notebook().display().equals(units)) {
+      units = desk.notebook().display();
+      shown.clear();
+    }
     while (shown.size() > model.rides().size() * 2) {
       shown.remove(shown.size() - 1);
     }
