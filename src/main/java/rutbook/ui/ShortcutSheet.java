@@ -1,6 +1,7 @@
 package rutbook.ui;
 
 import java.util.List;
+import javafx.scene.control.Label;
 import javafx.scene.layout.GridPane;
 import javafx.scene.layout.HBox;
 import javafx.scene.layout.VBox;
@@ -24,7 +25,7 @@ final class ShortcutSheet extends VBox {
     }
     HBox both =
         new HBox(
-            40,
+            28,
             new VBox(6, Keys.label(desk.text("shortcuts.window"), "group-title"), window),
             new VBox(6, Keys.label(desk.text("shortcuts.page"), "group-title"), page));
     getChildren().addAll(Keys.label(desk.text("shortcuts.title"), "page-title"), both);
@@ -39,7 +40,9 @@ final class ShortcutSheet extends VBox {
 
   private static void row(GridPane grid, String keys, String text) {
     int row = grid.getRowCount();
-    grid.add(Keys.label(keys, "shortcut"), 0, row);
+    Label named = Keys.label(keys, "shortcut");
+    named.setMinWidth(USE_PREF_SIZE);
+    grid.add(named, 0, row);
     grid.add(Keys.label(text), 1, row);
   }
 }

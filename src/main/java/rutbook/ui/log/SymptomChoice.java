@@ -131,9 +131,7 @@ final class SymptomChoice extends VBox {
   }
 
   private ToggleButton symptomKey(Symptom each) {
-    ToggleButton key =
-        symptomKeys.computeIfAbsent(
-            each, it -> Keys.choice("symptom-" + it, desk.words().label(it), () -> choose(it)));
+    ToggleButton key = symptomKeys.computeIfAbsent(each, this::newSymptomKey);
     key.setSelected(symptom.equals(Optional.of(each)));
     key.getStyleClass().remove("was");
     if (said(each).isPresent()) {
