@@ -3,6 +3,7 @@ package rutbook.ui.bike;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.function.Supplier;
+import javafx.geometry.Insets;
 import javafx.geometry.Pos;
 import javafx.scene.Node;
 import javafx.scene.control.Button;
@@ -25,6 +26,9 @@ import rutbook.ui.controls.Keys;
  * refused stays typed, with the reason below it.
  */
 abstract class Form extends VBox {
+  /** Room for the scroll bar, so that nothing moves when it comes. */
+  private static final double SCROLL_BAR = 14;
+
   private final BikeDesk desk;
   private final Runnable close;
   private final GridPane grid = new GridPane();
@@ -38,7 +42,7 @@ abstract class Form extends VBox {
   private int column;
 
   Form(BikeDesk desk, String id, String title, Runnable close) {
-    super(12);
+    super(10);
     this.desk = desk;
     this.close = close;
     this.fields = new Fields(desk);
@@ -48,6 +52,7 @@ abstract class Form extends VBox {
     error.setId(id + "-error");
     grid.setHgap(14);
     grid.setVgap(10);
+    grid.setPadding(new Insets(0, SCROLL_BAR, 2, 0));
     for (int i = 0; i < 2; i++) {
       ColumnConstraints half = new ColumnConstraints();
       half.setPercentWidth(50);

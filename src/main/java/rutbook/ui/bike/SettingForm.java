@@ -81,11 +81,12 @@ final class SettingForm extends SheetForm {
                     setting.map(Setting::name).orElseGet(() -> desk.words().name(offered))));
     carrier =
         wide(
-            one(
+            new AskOne<>(
                 "setting-carrier",
-                "setting.carrier",
-                Carrier.values(),
-                setting.map(Setting::carrier).orElse(usual.carrier())));
+                desk.text("setting.carrier"),
+                Arrays.asList(Carrier.values()),
+                setting.map(Setting::carrier).orElse(usual.carrier()),
+                each -> desk.text("carrier." + each.name())));
     kind =
         isFill
             ? Optional.empty()

@@ -22,7 +22,7 @@ import rutbook.ui.controls.RulerView;
 
 /** Every setting of the sheet with its stops, and what is on the bike now. */
 final class SettingsSection extends Section {
-  private static final double RULER_WIDTH = 190;
+  private static final double RULER_WIDTH = 420;
 
   private final TwoSides sides = new TwoSides();
 
@@ -73,14 +73,12 @@ final class SettingsSection extends Section {
     Label name = Keys.label(setting.name(), "strong");
     Label bounds = Keys.label(desk().words().bounds(model.sheet(), setting), "soft", "condensed");
     VBox text = new VBox(1, name, bounds);
-    text.setMinWidth(0);
-    HBox.setHgrow(text, Priority.ALWAYS);
+    text.getStyleClass().add("setting-text");
     Ruler ruler = Ruler.of(model.sheet(), setting, now);
     RulerView view = new RulerView(false, 1);
     view.show(model.baseline(setting).map(ruler::withBaseline).orElse(ruler));
-    view.setMinWidth(120);
-    view.setPrefWidth(RULER_WIDTH);
     view.setMaxWidth(RULER_WIDTH);
+    HBox.setHgrow(view, Priority.ALWAYS);
     Label value = Keys.label(desk().words().readings().reading(setting, now), "number");
     value.setMinWidth(Region.USE_PREF_SIZE);
     if (isOutside(model, setting.id())) {
@@ -88,7 +86,8 @@ final class SettingsSection extends Section {
     }
     HBox valueBox = new HBox(value);
     valueBox.setAlignment(Pos.CENTER_RIGHT);
-    valueBox.setMinWidth(96);
+    valueBox.getStyleClass().add("setting-value");
+    HBox.setHgrow(valueBox, Priority.ALWAYS);
     HBox face = new HBox(12, text, view, valueBox);
     face.setAlignment(Pos.CENTER_LEFT);
     return face;

@@ -19,7 +19,7 @@ final class SheetSummary extends ScrollPane {
     lines.add(Keys.prose(desk.text("sheet.hint"), "soft"));
     lines.add(
         Rows.keys(
-            Keys.mainKey("add-setting", desk.text("setting.add"), addSetting),
+            Keys.key("add-setting", desk.text("setting.add"), addSetting),
             Keys.key(
                 "new-sheet",
                 desk.text("sheet.new.key"),

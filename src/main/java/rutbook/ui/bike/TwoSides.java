@@ -7,23 +7,22 @@ import java.util.Optional;
 import java.util.function.Supplier;
 import javafx.geometry.Pos;
 import javafx.scene.Node;
-import javafx.scene.control.ContentDisplay;
 import javafx.scene.control.ScrollPane;
-import javafx.scene.control.ToggleButton;
 import javafx.scene.layout.HBox;
 import javafx.scene.layout.Priority;
 import javafx.scene.layout.StackPane;
 import javafx.scene.layout.VBox;
+import rutbook.ui.controls.RowKey;
 
 /** A list at the left, and at the right what was touched in it, or what stands there otherwise. */
 final class TwoSides extends HBox {
-  private static final double LEAST_DETAIL = 380;
+  private static final double LEAST_DETAIL = 370;
   private static final double MOST_DETAIL = 520;
 
   private final VBox list = new VBox(2);
   private final ScrollPane scroll = new ScrollPane(list);
   private final StackPane detail = new StackPane();
-  private final Map<String, ToggleButton> keys = new HashMap<>();
+  private final Map<String, RowKey> keys = new HashMap<>();
   private List<Row> rows = List.of();
   private Optional<String> chosen = Optional.empty();
   private Object open;
@@ -85,16 +84,10 @@ final class TwoSides extends HBox {
     }
   }
 
-  private ToggleButton key(Row row) {
-    ToggleButton key = keys.computeIfAbsent(row.id(), id -> new ToggleButton());
-    key.setId(row.id());
-    key.getStyleClass().setAll("toggle-button", "list-row");
-    key.setContentDisplay(ContentDisplay.GRAPHIC_ONLY);
-    key.setGraphic(row.face());
-    key.setMaxWidth(Double.MAX_VALUE);
-    key.setAccessibleText(row.said());
-    key.setOnAction(event -> choose(row.id()));
-    key.setSelected(chosen.equals(Optional.of(row.id())));
+  private RowKey key(Row row) {
+    RowKey key = keys.computeIfAbsent(row.id(), RowKey::new);
+    key.show(row.face(), row.said(), () -> choose(row.id()));
+    key.select(chosen.equals(Optional.of(row.id())));
     return key;
   }
 
@@ -144,6 +137,6 @@ final class TwoSides extends HBox {
   }
 
   private void select() {
-    keys.forEach((id, key) -> key.setSelected(chosen.equals(Optional.of(id))));
+    keys.forEach((id, key) -> key.select(chosen.equals(Optional.of(id))));
   }
 }
