@@ -22,7 +22,7 @@ import rutbook.ui.controls.RulerView;
 
 /** Every setting of the sheet with its stops, and what is on the bike now. */
 final class SettingsSection extends Section {
-  private static final double RULER_WIDTH = 420;
+  private static final double RULER_WIDTH = 460;
 
   private final TwoSides sides = new TwoSides();
 
@@ -87,7 +87,6 @@ final class SettingsSection extends Section {
     HBox valueBox = new HBox(value);
     valueBox.setAlignment(Pos.CENTER_RIGHT);
     valueBox.getStyleClass().add("setting-value");
-    HBox.setHgrow(valueBox, Priority.ALWAYS);
     HBox face = new HBox(12, text, view, valueBox);
     face.setAlignment(Pos.CENTER_LEFT);
     return face;

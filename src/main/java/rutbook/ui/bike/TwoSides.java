@@ -17,7 +17,8 @@ import rutbook.ui.controls.RowKey;
 /** A list at the left, and at the right what was touched in it, or what stands there otherwise. */
 final class TwoSides extends HBox {
   private static final double LEAST_DETAIL = 370;
-  private static final double MOST_DETAIL = 520;
+  private static final double MOST_DETAIL = 540;
+  private static final double DETAIL_SHARE = 0.38;
 
   private final VBox list = new VBox(2);
   private final ScrollPane scroll = new ScrollPane(list);
@@ -49,9 +50,10 @@ final class TwoSides extends HBox {
     scroll.setMinHeight(0);
     scroll.setHbarPolicy(ScrollPane.ScrollBarPolicy.NEVER);
     scroll.getStyleClass().add("two-sides-list");
+    scroll.setPrefWidth(0);
     HBox.setHgrow(scroll, Priority.ALWAYS);
     detail.setMinSize(LEAST_DETAIL, 0);
-    detail.setPrefWidth(MOST_DETAIL);
+    detail.prefWidthProperty().bind(widthProperty().multiply(DETAIL_SHARE));
     detail.setMaxWidth(MOST_DETAIL);
     detail.setAlignment(Pos.TOP_LEFT);
     getChildren().addAll(scroll, detail);

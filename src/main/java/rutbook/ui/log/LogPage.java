@@ -187,9 +187,17 @@ public final class LogPage extends Page {
   }
 
   private Node empty() {
-    boolean bike = desk().bike().isPresent();
-    return message(
-        desk().text("log.empty.title"), desk().text(bike ? "log.empty.text" : "log.empty.nobike"));
+    if (desk().bike().isPresent()) {
+      return message(desk().text("log.empty.title"), desk().text("log.empty.text"));
+    }
+    VBox box = message(desk().text("log.empty.title"), desk().text("log.empty.nobike"));
+    box.getChildren()
+        .add(
+            Keys.mainKey(
+                "log-bike",
+                desk().text("log.empty.make"),
+                () -> desk().go(new Place.Bike(Place.BikePart.SETTINGS))));
+    return box;
   }
 
   private Node nothingFits() {
