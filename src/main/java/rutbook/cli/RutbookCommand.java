@@ -16,15 +16,9 @@ import rutbook.compare.Subject;
 import rutbook.json.CheckAnswer;
 import rutbook.json.CompareAnswer;
 import rutbook.json.LogAnswer;
-import rutbook.json.RebuildAnswer;
 import rutbook.json.Reply;
 import rutbook.notebook.Entry;
 import rutbook.notebook.Notebook;
-import rutbook.notebook.Renewed;
-import rutbook.notebook.Scope;
-import rutbook.rebuild.Plan;
-import rutbook.rebuild.PlanFrom;
-import rutbook.rebuild.Planner;
 import rutbook.units.Display;
 import rutbook.words.Phrases;
 
@@ -46,7 +40,7 @@ import rutbook.words.Phrases;
       RutbookCommand.Log.class,
       RutbookCommand.Compare.class,
       CardCommand.class,
-      RutbookCommand.Rebuild.class,
+      RebuildCommand.class,
       RutbookCommand.Check.class,
       ForkCommand.class,
       OilCommand.class,
@@ -226,62 +220,6 @@ public final class RutbookCommand implements Runnable {
       Comparison comparison = Comparison.of(before, after);
       return answer(
           opened, Exit.DONE, CompareAnswer.of(comparison), pages -> pages.comparison(comparison));
-    }
-  }
-
-  @Command(
-      name = "rebuild",
-      description = "Print the plan of a rebuild and the return to baseline.")
-  static final class Rebuild extends OnNotebook {
-    @Option(names = "--fork", description = "The fork is stripped and refilled.")
-    private boolean fork;
-
-    @Option(names = "--shock", description = "The shock goes through a licensed shop.")
-    private boolean shock;
-
-    @Option(
-        names = "--changed",
-        split = ",",
-        description = "What goes in new: oil, seals, spring, valving.")
-    private List<String> changed = List.of();
-
-    @Option(names = "--oil", defaultValue = "", description = "Which oil goes in, by its name.")
-    private String oil;
-
-    @Override
-    public Integer call() {
-      OpenedNotebook opened = opened();
-      if (!fork && !shock) {
-        throw Refusal.use(opened.say("what-rebuild"));
-      }
-      Scope scope = fork && shock ? Scope.BOTH : fork ? Scope.FORK : Scope.SHOCK;
-      java.util.Set<Renewed> renewed = new java.util.LinkedHashSet<>();
-      changed.forEach(word -> renewed.add(renewed(opened, word)));
-      Plan plan =
-          Planner.plan(
-              PlanFrom.beginning(opened.timeline(), scope, renewed, opened.oil(oil))
-                  .orElseThrow(() -> Refusal.use(opened.say("no-baseline"))),
-              opened.advisor());
-      int exit = plan.back().shortfalls().isEmpty() ? Exit.DONE : Exit.PROBLEM;
-      return answer(opened, exit, RebuildAnswer.of(plan), pages -> lines(opened, plan, pages));
-    }
-
-    private void lines(OpenedNotebook opened, Plan plan, Pages pages) {
-      pages.plan(plan);
-      terminal().blank();
-      pages.back(plan.back());
-      if (!plan.back().shortfalls().isEmpty()) {
-        terminal().line(opened.say("found-shortfall"));
-      }
-    }
-
-    private static Renewed renewed(OpenedNotebook opened, String word) {
-      for (Renewed each : Renewed.values()) {
-        if (each.name().equalsIgnoreCase(word.strip())) {
-          return each;
-        }
-      }
-      throw Refusal.use(opened.say("bad-renewed", word));
     }
   }
 

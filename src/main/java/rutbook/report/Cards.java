@@ -3,8 +3,11 @@ package rutbook.report;
 import rutbook.compare.Choice;
 import rutbook.compare.Comparison;
 import rutbook.compare.Subject;
+import rutbook.notebook.Sheet;
 import rutbook.notebook.Shelf;
 import rutbook.notebook.Timeline;
+import rutbook.rebuild.Plan;
+import rutbook.rebuild.ShopSheet;
 import rutbook.words.Phrases;
 
 /** Makes the cards of one bike in one language and the rider's units. */
@@ -25,5 +28,15 @@ public final class Cards {
   /** Of two sides: what to change when going from the first to the second. */
   public Card card(Comparison comparison) {
     return new ComparisonCard(of).card(comparison, java.util.List.of());
+  }
+
+  /** The plan of a rebuild on paper. */
+  public Card workSheet(Plan plan) {
+    return new WorkSheet(of).card(plan);
+  }
+
+  /** What goes to the shop with a shock. */
+  public Card shopSheet(ShopSheet shop, Sheet sheet) {
+    return new ShopCard(of).card(shop, sheet);
   }
 }

@@ -72,7 +72,7 @@ enum Density {
   }
 
   private int step(Card.Step step) {
-    return 30 + (step.values().size() + step.cautions().size()) * 17;
+    return 28 + (step.values().isEmpty() ? 0 : 17) + (step.cautions().isEmpty() ? 0 : 17);
   }
 
   private static int lines(String text, int letters) {

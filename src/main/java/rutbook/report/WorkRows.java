@@ -24,20 +24,43 @@ final class WorkRows {
   private static List<Markup> what(Card.Step step) {
     List<Markup> parts = new ArrayList<>();
     parts.add(Markup.element("span").styled("do").saying(step.what()));
-    step.values().forEach(value -> parts.add(Markup.element("span").styled("value").saying(value)));
-    step.cautions()
-        .forEach(caution -> parts.add(Markup.element("span").styled("caution").saying(caution)));
+    if (!step.values().isEmpty()) {
+      parts.add(line("value", step.values()));
+    }
+    if (!step.cautions().isEmpty()) {
+      parts.add(line("caution", step.cautions()));
+    }
     return parts;
+  }
+
+  private static Markup.Element line(String classes, List<String> texts) {
+    Markup.Element line = Markup.element("div").styled("line");
+    for (String text : texts) {
+      line =
+          line.holding(Markup.element("span").styled(classes).saying(text), new Markup.Text(" "));
+    }
+    return line;
   }
 
   private static List<Markup> boxes(List<String> names) {
     List<Markup> parts = new ArrayList<>();
     for (String name : names) {
-      if (!name.isEmpty()) {
-        parts.add(Markup.element("span").styled("label").saying(name));
-      }
-      parts.add(Markup.element("span").styled(name.isEmpty() ? "tick" : "box").saying("\u00A0"));
+      parts.add(Markup.element("span").styled("slot").holding(box(name)));
+      parts.add(new Markup.Text(" "));
     }
     return parts;
+  }
+
+  private static List<Markup> box(String name) {
+    if (name.isEmpty()) {
+      return List.of(empty("tick"));
+    }
+    return name.isBlank()
+        ? List.of(empty("box wide"))
+        : List.of(Markup.element("span").styled("label").saying(name), empty("box"));
+  }
+
+  private static Markup empty(String classes) {
+    return Markup.element("span").styled(classes).saying("\u00A0");
   }
 }
