@@ -31,6 +31,7 @@ import rutbook.rebuild.Step;
 import rutbook.rebuild.StepKind;
 import rutbook.samples.Samples;
 import rutbook.units.Amount;
+import rutbook.units.Length;
 
 /** Rebuilds under way, for tests and pictures of the bench. */
 final class BenchJobs {
@@ -125,6 +126,9 @@ final class BenchJobs {
   static Optional<Reading> reading(Step step) {
     if (step.ask().form() == Ask.Form.TICK) {
       return Optional.empty();
+    }
+    if (step.kind() == StepKind.FRONT_RACE_SAG) {
+      return Optional.of(Reading.of(Amount.of(70, Length.MILLIMETRE)));
     }
     Amount amount = Amount.of(1, step.ask().unit().orElseThrow());
     Reading any = step.ask().bothLegs() ? Reading.bothLegs(amount) : Reading.of(amount);

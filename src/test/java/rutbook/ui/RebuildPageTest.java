@@ -126,8 +126,23 @@ class RebuildPageTest extends ApplicationTest {
 
   private void walkTo(StepKind kind) {
     while (plan().next().orElseThrow().kind() != kind) {
-      enter(plan().next().orElseThrow());
+      pass(plan().next().orElseThrow());
     }
+  }
+
+  private void walkToTheEnd() {
+    while (plan().next().isPresent()) {
+      pass(plan().next().orElseThrow());
+    }
+  }
+
+  /** Entered as it should be, a step is passed. */
+  private void pass(Step step) {
+    enter(step);
+    assertThat(plan().findings(step.id())).as("what %s shows", step.id()).isEmpty();
+    assertThat(plan().next().map(Step::id))
+        .as(text("bench-title"))
+        .isNotEqualTo(Optional.of(step.id()));
   }
 
   private void begin(Notebook notebook, Scope scope, Renewed... renewed) {
@@ -147,9 +162,7 @@ class RebuildPageTest extends ApplicationTest {
     reopen(editor.present());
     touch("rebuild-bench");
     assertThat(job().done()).hasSize(done);
-    while (plan().next().isPresent()) {
-      enter(plan().next().orElseThrow());
-    }
+    walkToTheEnd();
     interact(() -> window.go(new Place.Job(id)));
     interact(() -> ((CheckBox) scene.lookup("#job-keep")).setSelected(true));
     touch("end-BACK");
@@ -267,18 +280,14 @@ class RebuildPageTest extends ApplicationTest {
     touch("rebuild-plan");
     touch("end-UNDER_WAY");
     interact(() -> window.go(new Place.Bench(BenchJobs.JOB, Optional.empty())));
-    while (plan().next().isPresent()) {
-      enter(plan().next().orElseThrow());
-    }
+    walkToTheEnd();
     assertThat(plan().findings()).isEmpty();
   }
 
   @Test
   void aForkWithSplitFunctionsIsWalkedWithoutAskingTheOtherLeg() {
     begin(Samples.splitFork(), Scope.FORK, Renewed.OIL);
-    while (plan().next().isPresent()) {
-      enter(plan().next().orElseThrow());
-    }
+    walkToTheEnd();
     assertThat(plan().steps()).allMatch(step -> plan().state(step) == Plan.State.DONE);
   }
 
