@@ -17,9 +17,15 @@ import rutbook.units.Length;
  * @param noseDown pitch from the sheet's geometry; negative is nose up
  * @param trail along the ground
  * @param normalTrail square to the steering axis
+ * @param exact the same unrounded, in SI, for curves
  */
 public record SteeringFigures(
-    Amount noseDown, Amount rake, Amount trail, Amount normalTrail, Amount wheelbase) {
+    Amount noseDown,
+    Amount rake,
+    Amount trail,
+    Amount normalTrail,
+    Amount wheelbase,
+    Steering exact) {
   private static final Believable RAKE = new Believable(Dimension.ANGLE, 0.2, 0.8);
   private static final Believable OFFSET = new Believable(Dimension.LENGTH, -0.05, 0.15);
   private static final Believable RADIUS = new Believable(Dimension.LENGTH, 0.1, 0.5);
@@ -60,7 +66,8 @@ public record SteeringFigures(
         degrees(steering.rake()),
         Si.amount(steering.trail(), Length.MILLIMETRE, 1),
         Si.amount(steering.normalTrail(), Length.MILLIMETRE, 1),
-        Si.amount(steering.wheelbase(), Length.MILLIMETRE, 1));
+        Si.amount(steering.wheelbase(), Length.MILLIMETRE, 1),
+        steering);
   }
 
   private static Amount degrees(double radians) {

@@ -62,6 +62,11 @@ public final class FigureWords {
         shown.unit().symbol());
   }
 
+  /** What is written on a chart: the name of one of its parts. */
+  public String chart(Enum<?> name) {
+    return phrases.say(AREA, "Chart." + name.name());
+  }
+
   public String quantity(Quantity quantity) {
     return phrases.say(AREA, "Quantity." + quantity.name());
   }

@@ -1,0 +1,129 @@
+package rutbook.drawing;
+
+import java.math.BigDecimal;
+import java.math.RoundingMode;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.function.Function;
+import java.util.function.ToDoubleFunction;
+import rutbook.physics.ForkCurve;
+import rutbook.physics.ForkPoint;
+import rutbook.units.Amount;
+import rutbook.units.Length;
+import rutbook.units.Unit;
+
+/** Force against travel of a fork: the band between slow and fast, fills, and springs alone. */
+public final class ForkChart {
+  private static final int POINTS = 101;
+
+  /**
+   * A curve with its name.
+   *
+   * @param name such as "most, 380 mL"
+   */
+  public record Fill(String name, ForkCurve curve) {}
+
+  private final Function<ChartName, String> names;
+  private final Unit length;
+
+  /**
+   * @param names words for what is written on the chart
+   * @param length unit of travel
+   */
+  public ForkChart(Function<ChartName, String> names, Unit length) {
+    this.names = names;
+    this.length = length;
+  }
+
+  /**
+   * The fork as it is, with its band and its springs alone, over the other fills.
+   *
+   * @param others least, nominal and most, as far as there are any
+   * @param sag of the front with the rider
+   */
+  public Chart of(Fill present, List<Fill> others, Optional<Amount> sag) {
+    List<Chart.Curve> curves = new ArrayList<>();
+    for (Fill fill : others) {
+      curves.add(curve(fill.name(), fill.curve(), ForkPoint::line, Ink.SOFT, Chart.Weight.PLAIN));
+    }
+    curves.add(
+        curve(
+            names.apply(ChartName.SPRINGS),
+            present.curve(),
+            ForkPoint::coil,
+            Ink.SOFT,
+            Chart.Weight.DASHED));
+    curves.add(
+        curve(present.name(), present.curve(), ForkPoint::line, Ink.BLUE, Chart.Weight.STRONG));
+    return chart(List.of(band(present.curve())), curves, sag, present.curve().travel());
+  }
+
+  /** Two forks over each other, each on its line. */
+  public Chart compared(Fill left, Fill right) {
+    return chart(
+        List.of(),
+        List.of(
+            curve(left.name(), left.curve(), ForkPoint::line, Ink.BLUE, Chart.Weight.STRONG),
+            curve(right.name(), right.curve(), ForkPoint::line, Ink.OCHRE, Chart.Weight.STRONG)),
+        Optional.empty(),
+        Math.max(left.curve().travel(), right.curve().travel()));
+  }
+
+  private Chart chart(
+      List<Chart.Band> bands, List<Chart.Curve> curves, Optional<Amount> sag, double travel) {
+    double most = 0;
+    for (Chart.Curve curve : curves) {
+      most = Math.max(most, curve.places().get(curve.places().size() - 1).up());
+    }
+    for (Chart.Band band : bands) {
+      most = Math.max(most, band.upper().get(band.upper().size() - 1).up());
+    }
+    List<Chart.Mark> marks =
+        sag
+            .map(Amount::si)
+            .filter(stroke -> stroke > 0 && stroke < travel)
+            .map(stroke -> mark(shown(stroke)))
+            .stream()
+            .toList();
+    return new Chart(
+        Axis.even(names.apply(ChartName.TRAVEL) + ", " + length.symbol(), 0, shown(travel)),
+        Axis.fromZero(names.apply(ChartName.FORCE) + ", N", most),
+        bands,
+        curves,
+        marks);
+  }
+
+  private Chart.Mark mark(double sag) {
+    int decimals = length == Length.INCH ? 1 : 0;
+    BigDecimal number = BigDecimal.valueOf(sag).setScale(decimals, RoundingMode.HALF_UP);
+    String shown = Axis.label(number) + " " + length.symbol();
+    return new Chart.Mark(names.apply(ChartName.FRONT_SAG) + ", " + shown, sag);
+  }
+
+  private Chart.Curve curve(
+      String name,
+      ForkCurve curve,
+      ToDoubleFunction<ForkPoint> force,
+      Ink ink,
+      Chart.Weight weight) {
+    return new Chart.Curve(name, places(curve, force), ink, weight);
+  }
+
+  private Chart.Band band(ForkCurve curve) {
+    return new Chart.Band(
+        names.apply(ChartName.BAND),
+        places(curve, ForkPoint::slow),
+        places(curve, ForkPoint::fast));
+  }
+
+  private List<Chart.Place> places(ForkCurve curve, ToDoubleFunction<ForkPoint> force) {
+    return curve.points(POINTS).stream()
+        .map(point -> new Chart.Place(shown(point.stroke()), force.applyAsDouble(point)))
+        .toList();
+  }
+
+  private double shown(double metres) {
+    return length == Length.INCH ? metres / 0.0254 : metres * 1000;
+  }
+}
