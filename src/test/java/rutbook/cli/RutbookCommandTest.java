@@ -33,7 +33,7 @@ class RutbookCommandTest {
   private final List<Throwable> logged = new ArrayList<>();
 
   /** The season, and from November on a limit below the baseline's fill of 345 mL. */
-  private static Notebook narrowed() {
+  static Notebook narrowed() {
     Notebook season = Samples.season();
     var bike = season.bikes().get(0);
     Chamber outer = bike.latestSheet().chamber(Bench.OUTER).orElseThrow();

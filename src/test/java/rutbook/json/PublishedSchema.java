@@ -2,6 +2,7 @@ package rutbook.json;
 
 import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.ObjectMapper;
+import com.fasterxml.jackson.databind.node.ObjectNode;
 import com.networknt.schema.InputFormat;
 import com.networknt.schema.Schema;
 import com.networknt.schema.SchemaRegistry;
@@ -15,6 +16,7 @@ import java.util.List;
 /** A published schema as somebody else's validator reads it. */
 public final class PublishedSchema {
   public static final PublishedSchema NOTEBOOK = new PublishedSchema("notebook.schema.json");
+  public static final PublishedSchema ANSWERS = new PublishedSchema("answers.schema.json");
 
   private static final String PLACE = "/rutbook/json/";
 
@@ -22,13 +24,28 @@ public final class PublishedSchema {
   private final Schema schema;
 
   private PublishedSchema(String name) {
+    this(tree(name));
+  }
+
+  private PublishedSchema(JsonNode tree) {
+    this.tree = tree;
+    this.schema =
+        SchemaRegistry.withDefaultDialect(SpecificationVersion.DRAFT_2020_12).getSchema(tree);
+  }
+
+  private static JsonNode tree(String name) {
     try (InputStream in = PublishedSchema.class.getResourceAsStream(PLACE + name)) {
-      this.tree = new ObjectMapper().readTree(in);
+      return new ObjectMapper().readTree(in);
     } catch (IOException e) {
       throw new UncheckedIOException(e);
     }
-    this.schema =
-        SchemaRegistry.withDefaultDialect(SpecificationVersion.DRAFT_2020_12).getSchema(tree);
+  }
+
+  /** One of the things that this schema defines, taken alone. */
+  public PublishedSchema only(String definition) {
+    ObjectNode part = tree.deepCopy();
+    part.remove("oneOf");
+    return new PublishedSchema(part.put("$ref", "#/$defs/" + definition));
   }
 
   /** The schema itself. */

@@ -10,6 +10,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.OptionalInt;
 import java.util.stream.IntStream;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
@@ -138,6 +139,7 @@ class WrittenIsReadTest {
 
   /** As many tokens in as few bytes as a notebook can: laps, feels of little, empty conditions. */
   @Test
+  @Tag("long")
   void aNotebookOfVeryManySmallThingsIsReadAgain() {
     Report report =
         new Report(
