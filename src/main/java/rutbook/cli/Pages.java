@@ -75,7 +75,7 @@ final class Pages {
     for (int i = 0; i < session.motos().size(); i++) {
       Moto moto = session.motos().get(i);
       moto(sheet, before, moto, i + 1);
-      before = session.setupOf(i);
+      before = before.after(session.motos().get(i).changes());
     }
   }
 

@@ -103,7 +103,7 @@ public final class LogAnswer {
     for (int i = 0; i < session.motos().size(); i++) {
       Moto moto = session.motos().get(i);
       motos.add(new Ridden(moto, i + 1, moved(sheet, before, moto)));
-      before = session.setupOf(i);
+      before = before.after(session.motos().get(i).changes());
     }
     return new Day(session, notebook.shelf().track(session.track()).orElseThrow(), motos);
   }

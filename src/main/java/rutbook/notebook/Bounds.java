@@ -26,6 +26,7 @@ public final class Bounds {
             amount.unit().symbol(),
             setting.scale().step().unit().symbol());
       }
+      Sizes.check(setting.name(), amount);
     }
   }
 
@@ -96,7 +97,7 @@ public final class Bounds {
       return held;
     }
     BigDecimal step = setting.scale().step().value();
-    BigDecimal down = held.value().subtract(held.value().remainder(step));
+    BigDecimal down = Scale.onGrid(held.value(), step);
     Amount lower = held.withValue(down);
     return limits.contains(lower) ? lower : held.withValue(down.add(step));
   }

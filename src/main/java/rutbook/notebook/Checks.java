@@ -65,6 +65,7 @@ final class Checks {
       throw new NotebookException(
           Fault.WRONG_UNIT, field, amount.unit().symbol(), dimension.name());
     }
+    Sizes.check(field, amount);
   }
 
   static void dimension(String field, Optional<Amount> amount, Dimension dimension) {

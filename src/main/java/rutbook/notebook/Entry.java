@@ -69,6 +69,17 @@ public sealed interface Entry {
       return motos.stream().filter(moto -> moto.id().equals(id)).findFirst();
     }
 
+    /** The setup of each moto, in one go. */
+    public List<Setup> setups() {
+      List<Setup> setups = new ArrayList<>();
+      Setup setup = start;
+      for (Moto moto : motos) {
+        setup = setup.after(moto.changes());
+        setups.add(setup);
+      }
+      return setups;
+    }
+
     /** The setup of a moto, counted from 0: the start and all changes up to it. */
     public Setup setupOf(int moto) {
       Setup setup = start;

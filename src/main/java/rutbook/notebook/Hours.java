@@ -53,13 +53,7 @@ public final class Hours {
 
   /** Hours run up to and including an entry. */
   public double at(EntryId id) {
-    List<Entry> entries = timeline.entries();
-    for (int i = 0; i < run.length; i++) {
-      if (entries.get(i).id().equals(id)) {
-        return run[i];
-      }
-    }
-    throw new NotebookException(Fault.UNKNOWN_ID, "entry", id);
+    return run[timeline.index(id)];
   }
 
   /** Hours since a service item was last done; since the first reading when it never was. */

@@ -10,6 +10,8 @@ public record Range(Amount least, Amount most) {
       throw new NotebookException(
           Fault.WRONG_UNIT, "limits", most.unit().symbol(), least.unit().symbol());
     }
+    Sizes.check("limits", least);
+    Sizes.check("limits", most);
     if (least.compareQuantity(most) > 0) {
       throw new NotebookException(Fault.LIMITS_CROSSED, least, most);
     }

@@ -1,5 +1,6 @@
 package rutbook.notebook;
 
+import java.math.BigDecimal;
 import java.util.Optional;
 import java.util.OptionalInt;
 import rutbook.units.Amount;
@@ -22,6 +23,7 @@ public record Scale(
     }
     if (limits instanceof Limits.Stops stops) {
       Checks.dimension("step", step, stops.range().least().dimension());
+      checkSteps(stops.range(), step);
     }
     wish.ifPresent(window -> Checks.dimension("window", window.least(), step.dimension()));
     if (total.isPresent()) {
@@ -29,8 +31,27 @@ public record Scale(
     }
   }
 
+  /** Where there are clicks, one of them at least lies between the stops. */
+  private static void checkSteps(Range range, Amount step) {
+    BigDecimal highest = onGrid(range.most().value(), step.value());
+    if (isGrid(step) && highest.compareTo(range.least().value()) < 0) {
+      throw new NotebookException(Fault.OFF_THE_STEPS, "limits", range.most(), step);
+    }
+  }
+
+  /** The number, or the next multiple of the step below it. */
+  static BigDecimal onGrid(BigDecimal number, BigDecimal step) {
+    BigDecimal over = number.remainder(step);
+    BigDecimal down = number.subtract(over);
+    return over.signum() < 0 ? down.subtract(step) : down;
+  }
+
   /** Clicks and quarter turns are a grid; other steps only serve the keys. */
   public boolean isGrid() {
+    return isGrid(step);
+  }
+
+  private static boolean isGrid(Amount step) {
     return step.dimension() == Dimension.CLICKS || step.dimension() == Dimension.TURNS;
   }
 }

@@ -2,7 +2,9 @@ package rutbook.notebook;
 
 import java.time.LocalDate;
 import java.util.Comparator;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 
 /**
@@ -17,10 +19,14 @@ public final class Timeline {
 
   private final Bike bike;
   private final List<Entry> entries;
+  private final Map<EntryId, Integer> places = new HashMap<>();
 
   private Timeline(Bike bike, List<Entry> entries) {
     this.bike = bike;
     this.entries = entries;
+    for (int i = 0; i < entries.size(); i++) {
+      places.put(entries.get(i).id(), i);
+    }
   }
 
   /**
@@ -128,39 +134,47 @@ public final class Timeline {
     return after(index(id) + 1);
   }
 
-  private int index(EntryId id) {
-    for (int i = 0; i < entries.size(); i++) {
-      if (entries.get(i).id().equals(id)) {
-        return i;
-      }
+  /** The place of an entry in the order of days, from 0. */
+  int index(EntryId id) {
+    Integer place = places.get(id);
+    if (place == null) {
+      throw new NotebookException(Fault.UNKNOWN_ID, "entry", id);
     }
-    throw new NotebookException(Fault.UNKNOWN_ID, "entry", id);
+    return place;
   }
 
-  /** Folds from the last full setup before the given place. */
+  /** Folds from the last session before the given place, which leaves a full setup. */
   private Setup after(int count) {
     int start = count - 1;
-    while (start >= 0 && fullSetup(entries.get(start)).isEmpty()) {
+    while (start >= 0 && !(entries.get(start) instanceof Entry.Session)) {
       start--;
     }
-    Setup setup = start < 0 ? Setup.EMPTY : fullSetup(entries.get(start)).orElseThrow();
-    for (int i = Math.max(start + 1, 0); i < count; i++) {
-      if (entries.get(i) instanceof Entry.Adjusted adjusted) {
-        setup = setup.after(adjusted.changes());
-      } else if (entries.get(i) instanceof Entry.RebuildJob rebuild) {
-        setup = RebuildReadings.applied(setup, rebuild);
-      }
+    Setup setup = start < 0 ? Setup.EMPTY : ((Entry.Session) entries.get(start)).end();
+    for (int i = start + 1; i < count; i++) {
+      setup = after(setup, entries.get(i));
     }
     return setup;
   }
 
-  /** A session leaves a full setup; a baseline is one only when nothing was noted before it. */
-  private Optional<Setup> fullSetup(Entry entry) {
-    if (entry instanceof Entry.Session session) {
-      return Optional.of(session.end());
+  private static Setup after(Setup setup, Entry entry) {
+    if (entry instanceof Entry.Adjusted adjusted) {
+      return setup.after(adjusted.changes());
     }
-    boolean first = entry instanceof Entry.Baseline && entries.get(0) == entry;
-    return first ? Optional.of(((Entry.Baseline) entry).setup()) : Optional.empty();
+    if (entry instanceof Entry.RebuildJob rebuild) {
+      return RebuildReadings.applied(setup, rebuild);
+    }
+    return entry instanceof Entry.Baseline baseline ? known(setup, baseline.setup()) : setup;
+  }
+
+  /** A baseline says what is on the bike only of settings of which nothing was noted before. */
+  private static Setup known(Setup setup, Setup baseline) {
+    Setup known = setup;
+    for (Placed placed : baseline.placed()) {
+      if (known.placed(placed.setting()).isEmpty()) {
+        known = known.with(placed);
+      }
+    }
+    return known;
   }
 
   /** Sag of an end as last measured. */

@@ -35,9 +35,10 @@ public final class BaselineMotos {
 
   private static List<Moto> riddenOn(Entry.Session session, Setup setup) {
     List<Moto> motos = new ArrayList<>();
-    for (int i = 0; i < session.motos().size(); i++) {
+    List<Setup> setups = session.setups();
+    for (int i = 0; i < setups.size(); i++) {
       Moto moto = session.motos().get(i);
-      if (speaks(moto) && same(session.setupOf(i), setup)) {
+      if (speaks(moto) && same(setups.get(i), setup)) {
         motos.add(moto);
       }
     }
@@ -69,8 +70,9 @@ public final class BaselineMotos {
     boolean later = false;
     for (Entry each : timeline.entries()) {
       if (later && each instanceof Entry.Session session) {
-        for (int i = 0; i < session.motos().size() && motos.size() < MOST_AFTER; i++) {
-          if (!same(session.setupOf(i), left)) {
+        List<Setup> setups = session.setups();
+        for (int i = 0; i < setups.size() && motos.size() < MOST_AFTER; i++) {
+          if (!same(setups.get(i), left)) {
             return List.copyOf(motos);
           }
           if (speaks(session.motos().get(i))) {

@@ -10,6 +10,7 @@ import rutbook.notebook.Due;
 import rutbook.notebook.Entry;
 import rutbook.notebook.Hours;
 import rutbook.notebook.ServiceItem;
+import rutbook.notebook.Sheet;
 import rutbook.notebook.Timeline;
 import rutbook.units.Duration;
 
@@ -30,12 +31,12 @@ public record ServiceBoard(List<ServiceLine> lines, OptionalDouble hoursPerWeek)
     lines = List.copyOf(lines);
   }
 
-  /** As it stands on a day, with the sheet in force then. */
+  /** As it stands on a day, with the sheet in force then; the first one if it is not yet. */
   public static ServiceBoard of(Timeline timeline, LocalDate today) {
     Hours hours = timeline.hours();
     OptionalDouble pace = pace(timeline, hours, today);
     List<ServiceLine> lines = new ArrayList<>();
-    for (ServiceItem item : timeline.sheetOn(today).services()) {
+    for (ServiceItem item : sheet(timeline, today).services()) {
       double interval = item.interval().doubleIn(Duration.HOUR);
       double since = hours.since(item);
       double left = interval - since;
@@ -49,6 +50,11 @@ public record ServiceBoard(List<ServiceLine> lines, OptionalDouble hoursPerWeek)
               forecast(today, left, pace)));
     }
     return new ServiceBoard(lines, pace);
+  }
+
+  private static Sheet sheet(Timeline timeline, LocalDate today) {
+    Sheet first = timeline.bike().sheets().get(0);
+    return today.isBefore(first.from()) ? first : timeline.sheetOn(today);
   }
 
   public Optional<ServiceLine> line(ServiceItem item) {

@@ -6,7 +6,6 @@ import rutbook.units.Amount;
 import rutbook.units.ClickUnit;
 import rutbook.units.Dimension;
 import rutbook.units.Length;
-import rutbook.units.TurnUnit;
 
 /** How far off still counts as there; common practice, no source, but for what the sheet says. */
 public final class Tolerances {
@@ -48,8 +47,8 @@ public final class Tolerances {
 
   /** How far a re-referenced total may be off: one click; a step of an adjuster without clicks. */
   public static Amount total(Setting setting) {
-    return setting.dimension() == Dimension.TURNS
-        ? setting.scale().step().in(TurnUnit.TURN, 2, java.math.RoundingMode.HALF_UP)
-        : Amount.of(1, ClickUnit.CLICK);
+    return setting.dimension() == Dimension.CLICKS
+        ? Amount.of(1, ClickUnit.CLICK)
+        : setting.scale().step();
   }
 }

@@ -56,7 +56,7 @@ final class SessionCard {
               feel(moto),
               trust(moto),
               of.words().laps(moto.report().laps())));
-      before = session.setupOf(i);
+      before = before.after(session.motos().get(i).changes());
     }
     return new Card.Table(
         of.words().say("motos"),

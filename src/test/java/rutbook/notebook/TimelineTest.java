@@ -213,4 +213,34 @@ class TimelineTest {
     Sheet later = Bench.sheet().with(APRIL, "new adjuster").withSettings(settings);
     assertThatThrownBy(() -> Bench.bike().with(later)).isInstanceOf(NotebookException.class);
   }
+
+  @Test
+  void aCrashBeforeTheFirstBaselineDoesNotHideIt() {
+    Entry.Event crash =
+        new Entry.Event(
+            Head.of(new EntryId("a-crash"), Bench.BIKE, Bench.SPRING, 0),
+            EventKind.CRASH,
+            Optional.empty(),
+            Optional.empty(),
+            "");
+    Timeline timeline = Timeline.of(Bench.notebook().with(crash), Bench.BIKE);
+    assertThat(timeline.entries().get(0)).isEqualTo(crash);
+    assertThat(timeline.now()).isEqualTo(Bench.setup());
+  }
+
+  @Test
+  void aLaterBaselineSaysOnlyWhatNothingElseSaid() {
+    Setup other =
+        Bench.setup().with(Placed.set(Bench.FORK_REBOUND, Reading.bothLegs(Bench.clicks(5))));
+    Entry.Baseline second =
+        new Entry.Baseline(
+            Head.of(new EntryId("base-2"), Bench.BIKE, Bench.SPRING.plusDays(1), 0),
+            other,
+            Optional.empty(),
+            Optional.empty(),
+            "wished for",
+            Optional.empty());
+    assertThat(Timeline.of(Bench.notebook().with(second), Bench.BIKE).now())
+        .isEqualTo(Bench.setup());
+  }
 }

@@ -9,15 +9,19 @@ import java.math.RoundingMode;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.OptionalInt;
 import java.util.Set;
 import org.junit.jupiter.api.Test;
 import rutbook.notebook.Bench;
 import rutbook.notebook.Carrier;
+import rutbook.notebook.Datum;
 import rutbook.notebook.Fastener;
 import rutbook.notebook.ForkKind;
+import rutbook.notebook.Limits;
 import rutbook.notebook.Reading;
 import rutbook.notebook.Renewed;
 import rutbook.notebook.Role;
+import rutbook.notebook.Scale;
 import rutbook.notebook.Scope;
 import rutbook.notebook.Setting;
 import rutbook.notebook.SettingId;
@@ -442,6 +446,32 @@ class PlanTest {
               assertThat(found.leg()).contains(Side.LEFT);
             });
     assertThat(off.state(step(off, "total:fork-rebound:left"))).isEqualTo(Plan.State.DONE);
+  }
+
+  /** Some adjusters are neither clicked nor turned. */
+  @Test
+  void aTotalOfAnAdjusterInMillimetresMayBeOneStepOff() {
+    Setting inMillimetres =
+        new Setting(
+            Bench.FORK_REBOUND,
+            "Rod",
+            Role.FORK_REBOUND,
+            Carrier.PAIR,
+            new Scale(
+                Limits.stops(Bench.mm("0"), Bench.mm("8")),
+                Optional.empty(),
+                Bench.mm("0.5"),
+                Datum.OUT_FROM_CLOSED,
+                rutbook.notebook.Sense.FASTER,
+                OptionalInt.of(8)),
+            rutbook.notebook.Work.TRACKSIDE);
+    Sheet sheet = Jobs.replacing(Bench.sheet(), inMillimetres);
+    PlanFrom from = Jobs.from(sheet, Setup.EMPTY, Setup.EMPTY, Scope.FORK);
+    String total = "total:fork-rebound:left";
+    assertThat(Jobs.plan(from, Jobs.counted(total, Reading.of(Bench.mm("7.5")))).findings())
+        .isEmpty();
+    assertThat(Jobs.plan(from, Jobs.counted(total, Reading.of(Bench.mm("7")))).findings())
+        .hasOnlyElementsOfType(Finding.TotalOff.class);
   }
 
   @Test

@@ -86,4 +86,9 @@ class ServiceBoardTest {
     assertThat(fork.due()).isEqualTo(Due.DUE);
     assertThat(fork.forecast()).isEmpty();
   }
+
+  @Test
+  void aClockBeforeTheFirstSheetStillHasABoard() {
+    assertThat(board(Bench.notebook(), -400).lines()).hasSize(2);
+  }
 }
