@@ -1,10 +1,13 @@
 package rutbook.riders;
 
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.Random;
+import java.util.stream.IntStream;
 import rutbook.notebook.Bench;
 import rutbook.notebook.Bite;
 import rutbook.notebook.Bounds;
@@ -99,19 +102,13 @@ final class SimulatedRider {
     double first;
     do {
       draw(book);
-      first = discomfort(0);
+      first = discomfort();
     } while (first < 3);
     start = first;
   }
 
   private static Feel feel(End end, Section section, Symptom symptom, Bite bite, When when) {
-    return new Feel(
-        end,
-        section,
-        symptom,
-        0,
-        java.util.Optional.ofNullable(bite),
-        java.util.Optional.ofNullable(when));
+    return new Feel(end, section, symptom, 0, Optional.ofNullable(bite), Optional.ofNullable(when));
   }
 
   private void draw(RuleBook book) {
@@ -133,7 +130,8 @@ final class SimulatedRider {
     for (int j = 0; j < settings.size(); j++) {
       at[j] = 0;
       int away = 3 + chance.nextInt(4);
-      best[j] = chance.nextDouble() < 0.5 ? (chance.nextBoolean() ? away : -away) : 0;
+      int wish = chance.nextDouble() < 0.5 ? (chance.nextBoolean() ? away : -away) : 0;
+      best[j] = room(settings.get(j), wish);
     }
   }
 
@@ -155,11 +153,11 @@ final class SimulatedRider {
     return sum;
   }
 
-  /** Summed true severity, each at most 5. */
-  double discomfort(double rougher) {
+  /** Summed true severity, roughening left out. */
+  double discomfort() {
     double sum = 0;
     for (int s = 0; s < RATED.size(); s++) {
-      sum += Math.max(0, Math.min(5, severity(s) + rougher));
+      sum += Math.max(0, severity(s));
     }
     return sum;
   }
@@ -169,19 +167,55 @@ final class SimulatedRider {
   }
 
   boolean solved() {
-    return discomfort(0) < start / 4;
+    return discomfort() < start / 4;
   }
 
-  /** What a rider who knows would be left with after a change: for asking whether it helped. */
+  /** The true discomfort that would be left after a change. */
   double after(Setting setting, int doses) {
     int j = settings.indexOf(setting);
-    if (j < 0) {
-      return discomfort(0);
-    }
     at[j] += doses;
-    double then = discomfort(0);
+    double then = discomfort();
     at[j] -= doses;
     return then;
+  }
+
+  /** Whether no complaint is truly 2 or more, or no change of two doses would gain a quarter. */
+  boolean nothingToGain() {
+    return maxSeverity() < 2
+        || settings.stream()
+            .allMatch(
+                setting ->
+                    Math.min(after(setting, room(setting, 2)), after(setting, room(setting, -2)))
+                        > discomfort() - 0.25);
+  }
+
+  double maxSeverity() {
+    return IntStream.range(0, RATED.size()).mapToDouble(this::severity).max().orElse(0);
+  }
+
+  /** A step towards the hidden best setup, the farthest setting first. */
+  Optional<Method.Choice> towardsBest(int most) {
+    return IntStream.range(0, settings.size())
+        .filter(j -> Math.abs(best[j] - at[j]) >= 1)
+        .boxed()
+        .max(Comparator.comparingDouble(j -> Math.abs(best[j] - at[j])))
+        .map(
+            j -> {
+              double off = Math.max(-most, Math.min(most, best[j] - at[j]));
+              return Method.choice(this, settings.get(j), (int) off);
+            });
+  }
+
+  /** The doses of a wished change that fit inside the limits, 0 to the wish. */
+  int room(Setting setting, int wish) {
+    Reading now = setup.reading(setting.id()).orElseThrow();
+    double moved = Doses.of(setting, moved(setting, wish)).orElseThrow();
+    return (int) Math.round(moved - Doses.of(setting, now).orElseThrow());
+  }
+
+  /** Doses from the start, by setting. */
+  double[] at() {
+    return at.clone();
   }
 
   /** Rides a moto with some changes made before it. */
