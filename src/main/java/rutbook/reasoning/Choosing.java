@@ -1,6 +1,7 @@
 package rutbook.reasoning;
 
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
@@ -11,36 +12,45 @@ import rutbook.notebook.Setting;
 import rutbook.notebook.Setup;
 import rutbook.notebook.Sheet;
 import rutbook.notebook.Work;
-import rutbook.stats.Gaussian;
-import rutbook.stats.Normal;
 
 /** Which single change is expected to lower the summed severity most, its work counted. */
 final class Choosing {
   static final double WORTH_A_CHANGE = 2;
-  static final double LEAST_GAIN = 0.25;
+  static final double LEAST_GAIN = Double.parseDouble(System.getProperty("gain", "0.25"));
   static final double REAL_COMPLAINTS = 3;
+  static final double BONUS = Double.parseDouble(System.getProperty("bonus", "0"));
   private static final int MOST_SHOWN = 3;
-  private static final int[] DOSES = {-2, -1, 1, 2};
+  private static final int MOST_DOSES = Integer.getInteger("big", 4);
 
   private final Sheet sheet;
   private final Ride last;
-  private final List<Effects> effects;
+  private final Setup now;
+  private final Reckoning reckoning;
 
-  Choosing(Sheet sheet, Ride last, List<Effects> effects) {
+  Choosing(Sheet sheet, Ride last, Setup now, Reckoning reckoning) {
     this.sheet = sheet;
     this.last = last;
-    this.effects = effects;
+    this.now = now;
+    this.reckoning = reckoning;
   }
 
   /** Summed severity expected with the setup as it is. */
   double discomfort() {
-    return effects.stream().mapToDouble(each -> Math.max(0, each.here())).sum();
+    double sum = 0;
+    for (int s = 0; s < reckoning.complaints().size(); s++) {
+      sum += Math.max(0, reckoning.here(s));
+    }
+    return sum;
   }
 
   /** Whether any rating of the last moto, or its expectation, is 2 or more. */
   boolean anythingBothers() {
-    return effects.stream().anyMatch(each -> each.here() >= WORTH_A_CHANGE - 0.5)
-        || last.feel().values().stream().anyMatch(each -> each.severity() >= WORTH_A_CHANGE);
+    for (int s = 0; s < reckoning.complaints().size(); s++) {
+      if (reckoning.here(s) >= WORTH_A_CHANGE - 0.5) {
+        return true;
+      }
+    }
+    return last.feel().values().stream().anyMatch(each -> each.severity() >= WORTH_A_CHANGE);
   }
 
   /** The best change of each setting, at most three, the greatest gain first. */
@@ -58,14 +68,16 @@ final class Choosing {
   }
 
   private Optional<Suggestion> bestOf(Setting setting) {
-    Optional<Reading> from = last.setup().reading(setting.id()).filter(Reading::isKnown);
+    Optional<Reading> from = now.reading(setting.id()).filter(Reading::isKnown);
     if (from.isEmpty()) {
       return Optional.empty();
     }
     Suggestion best = null;
-    for (int doses : DOSES) {
+    for (int doses = -MOST_DOSES; doses <= MOST_DOSES; doses++) {
       Reading to = Doses.moved(setting, from.get(), doses);
-      if (to.amounts().stream().anyMatch(each -> Bounds.refusal(sheet, setting, each).isPresent())
+      if (doses == 0
+          || to.amounts().stream()
+              .anyMatch(each -> Bounds.refusal(sheet, setting, each).isPresent())
           || triedAndReverted(setting, from.get(), to)) {
         continue;
       }
@@ -88,35 +100,55 @@ final class Choosing {
   }
 
   private Suggestion suggestion(Setting setting, Reading from, Reading to, int doses) {
+    int j = reckoning.settings().indexOf(setting);
+    List<PlausibleBikes.Bike> bikes = reckoning.bikes().bikes();
     double gain = 0;
-    double mean = 0;
-    double variance = 0;
-    List<Suggestion.Shift> shifts = new ArrayList<>();
-    for (Effects each : effects) {
-      Gaussian.Estimate dose = each.perDose(setting);
-      double shift = doses * dose.mean();
-      double sd = Math.abs(doses) * dose.sd();
-      double after = each.here() + shift;
-      gain += Math.max(0, each.here()) - Math.max(0, after);
-      if (each.here() > 0 || after > 0) {
-        mean += Math.max(0, after) - Math.max(0, each.here());
-        variance += sd * sd;
-        shifts.add(
-            new Suggestion.Shift(
-                each.complaint(),
-                shift,
-                shift - 1.2816 * sd,
-                shift + 1.2816 * sd,
-                doses * each.ruleSays(setting)));
+    double squares = 0;
+    int better = 0;
+    for (PlausibleBikes.Bike bike : bikes) {
+      double drop = 0;
+      for (int s = 0; s < bike.here().length; s++) {
+        double here = bike.here()[s];
+        drop += Math.max(0, here) - Math.max(0, here + doses * bike.effect()[s][j]);
       }
+      gain += drop;
+      squares += drop * drop;
+      better += drop > 1e-9 ? 1 : 0;
     }
-    double chance = variance > 0 ? Normal.cumulative(-mean / Math.sqrt(variance)) : 0.5;
+    int n = bikes.size();
+    gain /= n;
+    double sd = Math.sqrt(Math.max(0, squares / n - gain * gain));
+    List<Suggestion.Shift> shifts = new ArrayList<>();
+    for (int s = 0; s < reckoning.complaints().size(); s++) {
+      shift(s, j, doses).ifPresent(shifts::add);
+    }
     boolean near = to.amounts().stream().anyMatch(at -> Bounds.isNearStop(sheet, setting, at));
-    return new Suggestion(setting, from, to, doses, gain, chance, shifts, near);
+    return new Suggestion(
+        setting, from, to, doses, gain + BONUS * sd, (double) better / n, shifts, near);
+  }
+
+  private Optional<Suggestion.Shift> shift(int s, int j, int doses) {
+    double[] shift =
+        reckoning.bikes().bikes().stream()
+            .mapToDouble(each -> doses * each.effect()[s][j])
+            .sorted()
+            .toArray();
+    double mean = Arrays.stream(shift).average().orElse(0);
+    double here = reckoning.here(s);
+    if (Math.abs(mean) < 0.05 || (here <= 0 && here + mean <= 0)) {
+      return Optional.empty();
+    }
+    return Optional.of(
+        new Suggestion.Shift(
+            reckoning.complaints().get(s),
+            mean,
+            shift[shift.length / 10],
+            shift[shift.length - 1 - shift.length / 10],
+            doses * reckoning.cell(s, reckoning.settings().get(j)).rule()));
   }
 
   /** Tried on this day and gone back from, with nothing else changed since. */
-  private boolean triedAndReverted(Setting setting, Reading now, Reading target) {
+  private boolean triedAndReverted(Setting setting, Reading from, Reading target) {
     Setup setup = last.session().start();
     List<Reading> held = new ArrayList<>();
     setup.reading(setting.id()).ifPresent(held::add);
@@ -134,7 +166,7 @@ final class Choosing {
       setup = next;
     }
     for (int tried = 1; tried < held.size() - 1; tried++) {
-      boolean back = held.subList(0, tried).stream().anyMatch(now::sameAs);
+      boolean back = held.subList(0, tried).stream().anyMatch(from::sameAs);
       if (back && held.get(tried).sameAs(target)) {
         return !otherSince;
       }

@@ -24,14 +24,21 @@ public final class Effects {
   private final Complaint complaint;
   private final List<Setting> settings;
   private final double[] rule;
+  private final double[] ruleSd;
   private final CensoredFit fit;
   private final double here;
 
   private Effects(
-      Complaint complaint, List<Setting> settings, double[] rule, CensoredFit fit, double here) {
+      Complaint complaint,
+      List<Setting> settings,
+      double[] rule,
+      double[] ruleSd,
+      CensoredFit fit,
+      double here) {
     this.complaint = complaint;
     this.settings = settings;
     this.rule = rule;
+    this.ruleSd = ruleSd;
     this.fit = fit;
     this.here = here;
   }
@@ -83,7 +90,13 @@ public final class Effects {
     if (lastGroup >= 0) {
       here += fit.groupOffsets().get(lastGroup);
     }
-    return new Effects(complaint, settings, rule, fit, here);
+    return new Effects(
+        complaint,
+        settings,
+        rule,
+        java.util.Arrays.copyOfRange(prior.sd(), FIXED, FIXED + settings.size()),
+        fit,
+        here);
   }
 
   private static CensoredRegression.Prior prior(
@@ -170,6 +183,35 @@ public final class Effects {
   /** Settings whose effects the motos cannot tell apart yet: correlation above 0.7 in size. */
   public boolean cannotTellApart(Setting one, Setting other) {
     return Math.abs(fit.coefficients().correlation(index(one), index(other))) > 0.7;
+  }
+
+  /**
+   * What the motos say of the doses without the prior: a Gaussian likelihood, everything else
+   * averaged out.
+   */
+  OldEvidence asOldEvidence() {
+    int n = settings.size();
+    double[][] covariance = new double[n][n];
+    double[] mean = new double[n];
+    for (int i = 0; i < n; i++) {
+      mean[i] = fit.coefficients().mean(FIXED + i);
+      for (int j = 0; j < n; j++) {
+        covariance[i][j] = fit.coefficients().covariance(FIXED + i, FIXED + j);
+      }
+    }
+    double[][] precision = Gaussian.precision(covariance);
+    double[] shift = new double[n];
+    for (int i = 0; i < n; i++) {
+      for (int j = 0; j < n; j++) {
+        shift[i] += precision[i][j] * mean[j];
+      }
+    }
+    for (int i = 0; i < n; i++) {
+      double weight = 1 / (ruleSd[i] * ruleSd[i]);
+      precision[i][i] = Math.max(0, precision[i][i] - weight);
+      shift[i] -= weight * rule[i];
+    }
+    return new OldEvidence(precision, shift);
   }
 
   private int index(Setting setting) {

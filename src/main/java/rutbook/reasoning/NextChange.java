@@ -52,7 +52,15 @@ public record NextChange(
     Ride last = rides.get(rides.size() - 1);
     List<GateCard> gates = Gates.of(timeline, last.session());
     RuleBook book = rules.with(notebook.ruleChanges());
-    List<Effects> now = effects(timeline, rides, last, book);
+    Sheet sheet = timeline.sheetOn(last.session().day());
+    Setup reference =
+        timeline
+            .baselineOn(last.session().day())
+            .map(Entry.Baseline::setup)
+            .orElse(rides.get(0).setup());
+    Setup present = timeline.now();
+    Reckoning reckoning = Reckoning.of(sheet, reference, present, rides, book);
+    List<Effects> now = List.of();
     if (gates.stream().anyMatch(GateCard::blocks)) {
       return new NextChange(Kind.STOP, gates, now, List.of(), List.of());
     }
@@ -62,8 +70,8 @@ public record NextChange(
             .map(Effects::complaint)
             .filter(each -> Questions.open(each, rides, book))
             .toList();
-    Choosing choosing = new Choosing(timeline.sheetOn(last.session().day()), last, now);
-    if (!choosing.anythingBothers()) {
+    Choosing choosing = new Choosing(sheet, last, present, reckoning);
+    if (!Boolean.getBoolean("finer") && !choosing.anythingBothers()) {
       return new NextChange(Kind.LEAVE_ALONE, gates, now, List.of(), ask);
     }
     List<Suggestion> best = choosing.best();

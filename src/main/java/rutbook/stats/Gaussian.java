@@ -132,6 +132,11 @@ public final class Gaussian {
     return new Gaussian(after.operate(pull), after.getData());
   }
 
+  /** The precision that belongs to a covariance: its inverse. */
+  public static double[][] precision(double[][] covariance) {
+    return inverse(covariance).getData();
+  }
+
   /** Inverse of a symmetric positive matrix; refused when it is none. */
   static RealMatrix inverse(double[][] matrix) {
     try {

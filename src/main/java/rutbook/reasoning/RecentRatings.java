@@ -1,0 +1,33 @@
+package rutbook.reasoning;
+
+/**
+ * The latest motos as numbers.
+ *
+ * @param x doses of each setting from the baseline, by moto and setting
+ * @param here doses of each setting from the baseline as the bike is now
+ * @param order of each moto within its day
+ * @param orderNow of the last moto within today
+ * @param day of each moto: 0 for today, numbered back
+ * @param weight of each moto, 0 to 1
+ * @param code of each complaint in each moto, see {@link RatingChances}
+ */
+record RecentRatings(
+    double[][] x,
+    double[] here,
+    double[] order,
+    double orderNow,
+    int[] day,
+    double[] weight,
+    int[][] code) {
+  int motos() {
+    return x.length;
+  }
+
+  int days() {
+    int most = 0;
+    for (int each : day) {
+      most = Math.max(most, each);
+    }
+    return most + 1;
+  }
+}

@@ -1,0 +1,167 @@
+package rutbook.reasoning;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.TreeSet;
+import rutbook.notebook.Feel;
+import rutbook.notebook.Setting;
+import rutbook.notebook.Setup;
+import rutbook.notebook.Sheet;
+
+/** The notebook's motos turned into what the sampler needs, and the bikes that it draws. */
+final class Reckoning {
+  /** Motos looked at one by one; older ones enter by their effects. */
+  static final int RECENT = Integer.getInteger("recent", 16);
+
+  private static final int CHAINS = Integer.getInteger("chains", 3);
+  private static final int THROWN_AWAY = Integer.getInteger("burn", 60);
+  private static final int KEPT = Integer.getInteger("kept", 120);
+
+  private final List<Complaint> complaints;
+  private final List<Setting> settings;
+  private final PlausibleBikes bikes;
+  private final PriorCell[][] cells;
+
+  private Reckoning(
+      List<Complaint> complaints,
+      List<Setting> settings,
+      PriorCell[][] cells,
+      PlausibleBikes bikes) {
+    this.complaints = complaints;
+    this.settings = settings;
+    this.cells = cells;
+    this.bikes = bikes;
+  }
+
+  static Reckoning of(Sheet sheet, Setup baseline, Setup now, List<Ride> rides, RuleBook book) {
+    List<Setting> settings =
+        sheet.settings().stream().filter(each -> Doses.dose(each).isPresent()).toList();
+    int from = firstRecent(rides);
+    List<Ride> recent = rides.subList(from, rides.size());
+    TreeSet<Complaint> seen = new TreeSet<>();
+    recent.forEach(ride -> seen.addAll(ride.feel().keySet()));
+    List<Complaint> complaints = List.copyOf(seen);
+    PriorCell[][] cells = new PriorCell[complaints.size()][settings.size()];
+    OldEvidence[] old = new OldEvidence[complaints.size()];
+    for (int s = 0; s < cells.length; s++) {
+      Optional<Feel> answered = Questions.lastAnswered(complaints.get(s), rides);
+      for (int j = 0; j < settings.size(); j++) {
+        cells[s][j] = cell(complaints.get(s), settings.get(j), answered, book);
+      }
+      if (from > 0) {
+        old[s] =
+            Effects.of(complaints.get(s), settings, baseline, rides.subList(0, from), book)
+                .asOldEvidence();
+      }
+    }
+    double[][] room = new double[settings.size()][];
+    for (int j = 0; j < room.length; j++) {
+      room[j] = room(sheet, settings.get(j), baseline);
+    }
+    RecentRatings ratings =
+        ratings(recent, complaints, settings, baseline, now, RatingHabit.of(rides));
+    List<PlausibleBikes.Bike> bikes = new ArrayList<>();
+    for (int chain = 0; chain < CHAINS; chain++) {
+      bikes.addAll(new BikeSampler(cells, room, ratings, old, 7 + chain).draw(THROWN_AWAY, KEPT));
+    }
+    return new Reckoning(complaints, settings, cells, new PlausibleBikes(bikes));
+  }
+
+  /** The first of the latest rides that are looked at one by one, a whole day where it can be. */
+  private static int firstRecent(List<Ride> rides) {
+    return Math.max(0, rides.size() - RECENT);
+  }
+
+  private static PriorCell cell(
+      Complaint complaint, Setting setting, Optional<Feel> answered, RuleBook book) {
+    double size = 0;
+    boolean disputed = false;
+    for (Rule each : book.rules()) {
+      if (each.role() == setting.role() && each.concerns(complaint)) {
+        double share = Questions.share(each, answered);
+        size += share * each.size();
+        disputed |= share > 0 && (each.disputed() || share < 1);
+      }
+    }
+    return PriorCell.of(size, disputed);
+  }
+
+  /** Doses from the baseline to the limits; none either way when the baseline does not say. */
+  private static double[] room(Sheet sheet, Setting setting, Setup baseline) {
+    Optional<Double> base = baseline.reading(setting.id()).flatMap(each -> Doses.of(setting, each));
+    if (base.isEmpty()) {
+      return new double[2];
+    }
+    double dose = Doses.dose(setting).orElseThrow().si() * Doses.sign(setting);
+    double one = sheet.limits(setting).least().si() / dose - base.get();
+    double other = sheet.limits(setting).most().si() / dose - base.get();
+    return new double[] {Math.min(0, Math.min(one, other)), Math.max(0, Math.max(one, other))};
+  }
+
+  private static RecentRatings ratings(
+      List<Ride> recent,
+      List<Complaint> complaints,
+      List<Setting> settings,
+      Setup baseline,
+      Setup now,
+      RatingHabit habit) {
+    int n = recent.size();
+    double[][] x = new double[n][];
+    double[] order = new double[n];
+    double[] weight = new double[n];
+    int[] day = new int[n];
+    int[][] code = new int[complaints.size()][n];
+    int last = recent.get(n - 1).day();
+    for (int t = 0; t < n; t++) {
+      Ride ride = recent.get(t);
+      x[t] = doses(ride.setup(), settings, baseline);
+      order[t] = ride.order();
+      weight[t] = ride.weight();
+      day[t] = last - ride.day();
+      for (int s = 0; s < complaints.size(); s++) {
+        Feel feel = ride.feel().get(complaints.get(s));
+        boolean quiet = feel == null && habit.silent() && !ride.feel().isEmpty();
+        code[s][t] =
+            feel != null
+                ? RatingChances.code(feel.severity(), habit.coarse())
+                : quiet ? RatingChances.silence(habit.coarse()) : RatingChances.NOT_MENTIONED;
+      }
+    }
+    return new RecentRatings(
+        x, doses(now, settings, baseline), order, order[n - 1], day, weight, code);
+  }
+
+  private static double[] doses(Setup setup, List<Setting> settings, Setup baseline) {
+    double[] x = new double[settings.size()];
+    for (int j = 0; j < x.length; j++) {
+      Setting setting = settings.get(j);
+      Optional<Double> is = setup.reading(setting.id()).flatMap(each -> Doses.of(setting, each));
+      Optional<Double> was =
+          baseline.reading(setting.id()).flatMap(each -> Doses.of(setting, each));
+      x[j] = is.isPresent() && was.isPresent() ? is.get() - was.get() : 0;
+    }
+    return x;
+  }
+
+  List<Complaint> complaints() {
+    return complaints;
+  }
+
+  List<Setting> settings() {
+    return settings;
+  }
+
+  PriorCell cell(int complaint, Setting setting) {
+    return cells[complaint][settings.indexOf(setting)];
+  }
+
+  PlausibleBikes bikes() {
+    return bikes;
+  }
+
+  /** Severity of a complaint expected with today's setup. */
+  double here(int complaint) {
+    return bikes.bikes().stream().mapToDouble(each -> each.here()[complaint]).average().orElse(0);
+  }
+}
