@@ -1,7 +1,10 @@
 package rutbook.reasoning;
 
 import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.TreeSet;
 import rutbook.notebook.Feel;
@@ -12,42 +15,50 @@ import rutbook.notebook.Sheet;
 /** The notebook's motos turned into what the sampler needs, and the bikes that it draws. */
 final class Reckoning {
   /** Motos looked at one by one; older ones enter by their effects. */
-  static final int RECENT = Integer.getInteger("recent", 16);
+  static final int RECENT = 16;
 
-  private static final int CHAINS = Integer.getInteger("chains", 3);
-  private static final int THROWN_AWAY = Integer.getInteger("burn", 60);
-  private static final int KEPT = Integer.getInteger("kept", 120);
+  private static final int CHAINS = 3;
+  private static final int THROWN_AWAY = 50;
+  private static final int KEPT = 100;
 
   private final List<Complaint> complaints;
   private final List<Setting> settings;
   private final PlausibleBikes bikes;
   private final PriorCell[][] cells;
+  private final RuleBook book;
+  private final Map<Complaint, Optional<Feel>> answered;
 
   private Reckoning(
       List<Complaint> complaints,
       List<Setting> settings,
       PriorCell[][] cells,
-      PlausibleBikes bikes) {
+      PlausibleBikes bikes,
+      RuleBook book,
+      Map<Complaint, Optional<Feel>> answered) {
     this.complaints = complaints;
     this.settings = settings;
     this.cells = cells;
     this.bikes = bikes;
+    this.book = book;
+    this.answered = answered;
   }
 
   static Reckoning of(Sheet sheet, Setup baseline, Setup now, List<Ride> rides, RuleBook book) {
     List<Setting> settings =
         sheet.settings().stream().filter(each -> Doses.dose(each).isPresent()).toList();
-    int from = firstRecent(rides);
+    int from = Math.max(0, rides.size() - RECENT);
     List<Ride> recent = rides.subList(from, rides.size());
     TreeSet<Complaint> seen = new TreeSet<>();
     recent.forEach(ride -> seen.addAll(ride.feel().keySet()));
     List<Complaint> complaints = List.copyOf(seen);
     PriorCell[][] cells = new PriorCell[complaints.size()][settings.size()];
     OldEvidence[] old = new OldEvidence[complaints.size()];
+    Map<Complaint, Optional<Feel>> answered = new HashMap<>();
     for (int s = 0; s < cells.length; s++) {
-      Optional<Feel> answered = Questions.lastAnswered(complaints.get(s), rides);
+      Optional<Feel> answer = Questions.lastAnswered(complaints.get(s), rides);
+      answered.put(complaints.get(s), answer);
       for (int j = 0; j < settings.size(); j++) {
-        cells[s][j] = cell(complaints.get(s), settings.get(j), answered, book);
+        cells[s][j] = cell(complaints.get(s), settings.get(j), answer, book);
       }
       if (from > 0) {
         old[s] =
@@ -65,12 +76,7 @@ final class Reckoning {
     for (int chain = 0; chain < CHAINS; chain++) {
       bikes.addAll(new BikeSampler(cells, room, ratings, old, 7 + chain).draw(THROWN_AWAY, KEPT));
     }
-    return new Reckoning(complaints, settings, cells, new PlausibleBikes(bikes));
-  }
-
-  /** The first of the latest rides that are looked at one by one, a whole day where it can be. */
-  private static int firstRecent(List<Ride> rides) {
-    return Math.max(0, rides.size() - RECENT);
+    return new Reckoning(complaints, settings, cells, new PlausibleBikes(bikes), book, answered);
   }
 
   private static PriorCell cell(
@@ -152,16 +158,21 @@ final class Reckoning {
     return settings;
   }
 
-  PriorCell cell(int complaint, Setting setting) {
-    return cells[complaint][settings.indexOf(setting)];
+  PriorCell cell(int complaint, int setting) {
+    return cells[complaint][setting];
+  }
+
+  /** The greatest rule in force of a setting for a complaint. */
+  Optional<Rule> rule(Complaint complaint, Setting setting) {
+    return book.rules().stream()
+        .filter(each -> each.role() == setting.role() && each.concerns(complaint))
+        .filter(each -> Questions.share(each, answered.get(complaint)) > 0)
+        .max(
+            Comparator.comparingDouble((Rule each) -> Math.abs(each.size()))
+                .thenComparing(Rule::id));
   }
 
   PlausibleBikes bikes() {
     return bikes;
-  }
-
-  /** Severity of a complaint expected with today's setup. */
-  double here(int complaint) {
-    return bikes.bikes().stream().mapToDouble(each -> each.here()[complaint]).average().orElse(0);
   }
 }

@@ -15,25 +15,37 @@ import rutbook.reasoning.Suggestion;
 
 /** A way to choose the next change after a moto; the rider makes it and rides again. */
 interface Method {
-  /** What to change, and the chance that it was said to help, if the method says one. */
-  record Choice(Change change, Setting setting, int doses, Optional<Double> chance) {}
+  /**
+   * What to change, and the chance that it was said to help, if the method says one.
+   *
+   * @param finer whether the method says that nothing has to be changed: for who wants more
+   */
+  record Choice(
+      Change change, Setting setting, int doses, Optional<Double> chance, boolean finer) {}
 
   Optional<Choice> next(SimulatedRider rider, RuleBook book);
 
-  /** The real code. */
+  /** The real code, by a rider who wants more even when told to leave it alone. */
   static Method reasoning() {
-    return (rider, book) ->
-        NextChange.of(Bench.notebook().with(rider.session()), Bench.BIKE, book)
-            .best()
-            .map(Method::taken);
+    return (rider, book) -> {
+      NextChange next = NextChange.of(rider.notebook(), Bench.BIKE, book);
+      return next.best().map(best -> taken(best, next.kind() == NextChange.Kind.LEAVE_ALONE));
+    };
   }
 
-  private static Choice taken(Suggestion best) {
+  /** The real code, by a rider who leaves it alone when told to. */
+  static Method resting() {
+    Method reasoning = reasoning();
+    return (rider, book) -> reasoning.next(rider, book).filter(each -> !each.finer());
+  }
+
+  private static Choice taken(Suggestion best, boolean finer) {
     return new Choice(
         Change.of(best.setting().id(), best.to()),
         best.setting(),
         best.doses(),
-        Optional.of(best.chance()));
+        Optional.of(best.chance()),
+        finer);
   }
 
   /** The printed chart: the largest listed change for the worst complaint, taken back if worse. */
@@ -55,7 +67,7 @@ interface Method {
         before = total;
         Optional<Choice> next =
             rider.felt().entrySet().stream()
-                .filter(each -> each.getValue().severity() >= 2)
+                .filter(each -> each.getValue().severity() >= 1)
                 .sorted(Comparator.comparingInt(each -> -each.getValue().severity()))
                 .flatMap(
                     each ->
@@ -113,6 +125,6 @@ interface Method {
 
   static Choice choice(SimulatedRider rider, Setting setting, int doses) {
     Change change = Change.of(setting.id(), rider.moved(setting, doses));
-    return new Choice(change, setting, doses, Optional.empty());
+    return new Choice(change, setting, doses, Optional.empty(), false);
   }
 }

@@ -17,6 +17,7 @@ public final class RidersBench {
   /** The methods of the table, in its order. */
   enum Way {
     REASONING(seed -> Method.reasoning()),
+    RESTING(seed -> Method.resting()),
     CHART(seed -> Method.chart()),
     RANDOM(Method::random),
     OPTIMISER(seed -> new ProcessOptimiser()),
@@ -136,7 +137,7 @@ public final class RidersBench {
     rider.ride(List.of());
     for (int moto = 1; moto <= MOTOS; moto++) {
       Optional<Method.Choice> choice = method.next(rider, book);
-      if (choice.isEmpty()) {
+      if (choice.map(Method.Choice::finer).orElse(true)) {
         left++;
         rightly += rider.nothingToGain() ? 1 : 0;
       }
@@ -148,7 +149,7 @@ public final class RidersBench {
           .ifPresent(chance -> said.add(new Outcome.Said(chance, after < before)));
       worse |= after > 1.5 * rider.start();
       if (rider.solved()) {
-        boolean rests = method.next(rider, book).isEmpty();
+        boolean rests = method.next(rider, book).map(Method.Choice::finer).orElse(true);
         return new Outcome(moto, worse, left, rightly, rests, said);
       }
     }

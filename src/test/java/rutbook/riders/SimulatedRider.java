@@ -7,16 +7,22 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Random;
+import java.util.Set;
 import java.util.stream.IntStream;
 import rutbook.notebook.Bench;
 import rutbook.notebook.Bite;
 import rutbook.notebook.Bounds;
 import rutbook.notebook.Change;
+import rutbook.notebook.Conditions;
 import rutbook.notebook.End;
 import rutbook.notebook.Entry;
+import rutbook.notebook.EntryId;
 import rutbook.notebook.Feel;
+import rutbook.notebook.Head;
 import rutbook.notebook.Moto;
+import rutbook.notebook.Notebook;
 import rutbook.notebook.Reading;
+import rutbook.notebook.Ready;
 import rutbook.notebook.Role;
 import rutbook.notebook.Section;
 import rutbook.notebook.Setting;
@@ -242,8 +248,28 @@ final class SimulatedRider {
     motos.add(Bench.moto("m" + motos.size(), changes, feel));
   }
 
-  Entry.Session session() {
-    return Bench.session("s", Bench.SPRING, Bench.HOLLOW, Bench.setup(), motos);
+  /** All that was ridden, every check done: no gate stands. */
+  Notebook notebook() {
+    Entry.Session session = Bench.session("s", Bench.SPRING, Bench.HOLLOW, Bench.setup(), motos);
+    Conditions conditions = session.conditions();
+    Conditions ready =
+        new Conditions(
+            conditions.ground(),
+            conditions.moisture(),
+            conditions.roughness(),
+            conditions.air(),
+            Set.of(Ready.values()));
+    return Bench.notebook()
+        .with(
+            new Entry.SagMeasured(
+                Head.of(new EntryId("sag"), Bench.BIKE, Bench.SPRING, 0),
+                End.REAR,
+                Optional.of(Bench.mm("104")),
+                Optional.of(Bench.mm("33")),
+                Optional.empty(),
+                Optional.empty(),
+                Optional.empty()))
+        .with(session.withConditions(ready));
   }
 
   List<Setting> settings() {

@@ -1,0 +1,170 @@
+package rutbook.reasoning;
+
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalInt;
+import rutbook.notebook.Bounds;
+import rutbook.notebook.Reading;
+import rutbook.notebook.Setting;
+import rutbook.notebook.Sheet;
+import rutbook.notebook.Work;
+import rutbook.units.Amount;
+
+/** What the plausible bikes expect: of the setup as it is, and of a change of it. */
+final class Outlook {
+  /** A change smaller than this is not spoken of. */
+  private static final double NOT_FELT = 0.1;
+
+  private final Reckoning reckoning;
+  private final Trials trials;
+  private final List<Bother> now;
+
+  Outlook(Reckoning reckoning, Trials trials, Ride last) {
+    this.reckoning = reckoning;
+    this.trials = trials;
+    List<Bother> bothers = new ArrayList<>();
+    for (int s = 0; s < reckoning.complaints().size(); s++) {
+      bothers.add(bother(s, last));
+    }
+    now = List.copyOf(bothers);
+  }
+
+  private Bother bother(int s, Ride last) {
+    double[] here = drawn(bike -> bike.here()[s]);
+    double[] left = drawn(bike -> bike.left()[s]);
+    Complaint complaint = reckoning.complaints().get(s);
+    var feel = last.feel().get(complaint);
+    return new Bother(
+        complaint,
+        mean(here),
+        low(here),
+        high(here),
+        feel == null ? OptionalInt.empty() : OptionalInt.of(feel.severity()),
+        mean(left));
+  }
+
+  private double[] drawn(java.util.function.ToDoubleFunction<PlausibleBikes.Bike> of) {
+    return reckoning.bikes().bikes().stream().mapToDouble(of).sorted().toArray();
+  }
+
+  private static double mean(double[] values) {
+    return Arrays.stream(values).average().orElse(0);
+  }
+
+  private static double low(double[] sorted) {
+    return sorted[sorted.length / 10];
+  }
+
+  private static double high(double[] sorted) {
+    return sorted[sorted.length - 1 - sorted.length / 10];
+  }
+
+  /** What bothers with the setup as it is, the worst first. */
+  List<Bother> now() {
+    return now.stream()
+        .sorted(Comparator.comparingDouble((Bother each) -> -each.expected()))
+        .toList();
+  }
+
+  /** Summed severity expected with the setup as it is. */
+  double discomfort() {
+    return now.stream().mapToDouble(each -> Math.max(0, each.expected())).sum();
+  }
+
+  /** Summed severity expected at the most comfortable setup. */
+  double staying() {
+    return now.stream().mapToDouble(each -> Math.max(0, each.left())).sum();
+  }
+
+  List<Setting> settings() {
+    return reckoning.settings();
+  }
+
+  private static double drop(PlausibleBikes.Bike bike, int j, int doses) {
+    double drop = 0;
+    for (int s = 0; s < bike.here().length; s++) {
+      double here = bike.here()[s];
+      drop += Math.max(0, here) - Math.max(0, here + doses * bike.effect()[s][j]);
+    }
+    return drop;
+  }
+
+  Suggestion suggestion(Sheet sheet, Setting setting, Reading from, Reading to, int doses) {
+    int j = reckoning.settings().indexOf(setting);
+    double gain = 0;
+    int better = 0;
+    for (PlausibleBikes.Bike bike : reckoning.bikes().bikes()) {
+      double drop = drop(bike, j, doses);
+      gain += drop;
+      better += drop > 1e-9 ? 1 : 0;
+    }
+    int n = reckoning.bikes().bikes().size();
+    List<Suggestion.Shift> shifts = new ArrayList<>();
+    for (int s = 0; s < now.size(); s++) {
+      shift(s, j, doses).ifPresent(shifts::add);
+    }
+    shifts.sort(Comparator.comparingDouble(Suggestion.Shift::mean));
+    return new Suggestion(
+        setting,
+        from,
+        to,
+        doses,
+        gain / n,
+        (double) better / n,
+        cost(setting.work()),
+        shifts,
+        to.amounts().stream().anyMatch(at -> Bounds.isNearStop(sheet, setting, at)),
+        room(sheet, setting, from, to));
+  }
+
+  private static double cost(Work work) {
+    return switch (work) {
+      case TRACKSIDE -> 0;
+      case PADDOCK -> 0.1;
+      case BENCH, SHOP -> 0.3;
+    };
+  }
+
+  private static Optional<Amount> room(Sheet sheet, Setting setting, Reading from, Reading to) {
+    boolean up = to.amounts().get(0).compareQuantity(from.amounts().get(0)) > 0;
+    return to.amounts().stream()
+        .map(
+            at ->
+                up
+                    ? sheet.limits(setting).most().minus(at)
+                    : at.minus(sheet.limits(setting).least()))
+        .min(Amount::compareQuantity);
+  }
+
+  private Optional<Suggestion.Shift> shift(int s, int j, int doses) {
+    double[] shift = drawn(bike -> doses * bike.effect()[s][j]);
+    double mean = mean(shift);
+    double here = now.get(s).expected();
+    if (Math.abs(mean) < NOT_FELT || (here <= 0 && here + mean <= 0)) {
+      return Optional.empty();
+    }
+    Complaint complaint = now.get(s).complaint();
+    Setting setting = reckoning.settings().get(j);
+    return Optional.of(
+        new Suggestion.Shift(
+            complaint,
+            mean,
+            low(shift),
+            high(shift),
+            reckoning.rule(complaint, setting),
+            doses * reckoning.cell(s, j).rule(),
+            trials.of(complaint, setting.id())));
+  }
+
+  /** What a change could gain at best: the mean over the bikes that it helps. */
+  double hope(Suggestion suggestion) {
+    int j = reckoning.settings().indexOf(suggestion.setting());
+    return reckoning.bikes().bikes().stream()
+        .mapToDouble(bike -> Math.max(0, drop(bike, j, suggestion.doses())))
+        .average()
+        .orElse(0);
+  }
+}
