@@ -32,6 +32,11 @@ public final class AmountWords {
     return text(display().shown(amount, Edge.NONE));
   }
 
+  /** Digit by digit in the unit in which it was written. */
+  public String asWritten(Amount amount) {
+    return text(display().with(amount.unit()).shown(amount, Edge.NONE));
+  }
+
   /** A least that binds, never rounded below itself. */
   public String least(Amount limit) {
     return text(display().shown(limit, Edge.LEAST));

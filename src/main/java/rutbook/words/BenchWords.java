@@ -22,7 +22,6 @@ import rutbook.rebuild.Step;
 import rutbook.rebuild.Tolerances;
 import rutbook.rebuild.Tool;
 import rutbook.units.Amount;
-import rutbook.units.Display;
 import rutbook.units.Duration;
 
 /** What is said at the bench: where a job stands, why a step is done, what an entry shows. */
@@ -115,31 +114,28 @@ public final class BenchWords {
 
   /** The number that the step is about, large enough for the bench; empty where there is none. */
   public Optional<String> headline(Step step) {
-    return headline(step, phrases);
+    if (step.goal().total().isPresent()) {
+      return step.goal().total().map(phrases.amounts()::amount);
+    }
+    return step.target().isPresent()
+        ? step.target().map(target -> reading(step, target.reading()))
+        : onlyTorque(step).map(phrases.amounts()::amount);
   }
 
   /** The same in the other system of units, where that reads differently. */
   public Optional<String> otherSystem(Step step) {
-    boolean us = phrases.display().equals(Display.US);
-    Phrases other = phrases.in(us ? Display.METRIC : Display.US);
-    return headline(step, other).filter(said -> !headline(step).equals(Optional.of(said)));
+    if (step.goal().total().isPresent()) {
+      return Optional.empty();
+    }
+    return step.target().isPresent()
+        ? step.target().map(target -> readings.other(target.reading())).filter(it -> !it.isEmpty())
+        : onlyTorque(step).flatMap(phrases.amounts()::other);
   }
 
-  private static Optional<String> headline(Step step, Phrases phrases) {
-    ReadingWords words = new ReadingWords(phrases);
-    Optional<Reading> target = step.target().map(each -> each.reading());
-    if (step.goal().total().isPresent()) {
-      return step.goal().total().map(total -> phrases.amounts().amount(total));
-    }
-    if (target.isPresent()) {
-      return step.setting()
-          .map(setting -> words.reading(setting, target.get()))
-          .or(() -> target.get().amounts().stream().findFirst().map(phrases.amounts()::amount));
-    }
-    if (step.goal().torques().size() == 1) {
-      return Optional.of(phrases.amounts().amount(step.goal().torques().get(0).amount()));
-    }
-    return Optional.empty();
+  private static Optional<Amount> onlyTorque(Step step) {
+    return step.goal().torques().size() == 1
+        ? Optional.of(step.goal().torques().get(0).amount())
+        : Optional.empty();
   }
 
   /** How far the legs may differ, at a step where both are put right and meant to be alike. */

@@ -1,6 +1,5 @@
 package rutbook.words;
 
-import java.text.DecimalFormatSymbols;
 import java.time.LocalDate;
 import java.util.List;
 import java.util.Optional;
@@ -12,7 +11,6 @@ import rutbook.notebook.Setting;
 import rutbook.notebook.Sheet;
 import rutbook.units.Amount;
 import rutbook.units.AmountException;
-import rutbook.units.Dimension;
 
 /** What the Bike page says: labels, a setting in one line, limits, faults below a field. */
 public final class BikeWords {
@@ -54,11 +52,7 @@ public final class BikeWords {
 
   /** As it was written, for a field where it is put right: no unit is changed by looking at it. */
   public String written(Amount amount) {
-    if (amount.dimension() == Dimension.CLICKS || amount.dimension() == Dimension.TURNS) {
-      return amount(amount);
-    }
-    char sign = DecimalFormatSymbols.getInstance(phrases.locale()).getDecimalSeparator();
-    return amount.value().toPlainString().replace('.', sign) + " " + amount.unit().symbol();
+    return phrases.amounts().asWritten(amount);
   }
 
   /** In both systems of units: torques, and whatever binds. */
@@ -83,7 +77,7 @@ public final class BikeWords {
 
   /** The limits, the count and the legs of a setting on one line. */
   public String bounds(Sheet sheet, Setting setting) {
-    String range = range(sheet.limits(setting));
+    String range = limits(sheet.limits(setting));
     String counted = text("counted." + setting.scale().datum().name(), range);
     return setting.carrier() == Carrier.SINGLE
         ? counted

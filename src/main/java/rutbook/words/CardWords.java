@@ -52,15 +52,7 @@ public final class CardWords {
 
   /** The reading in the other system of units; empty for clicks, turns and what is not known. */
   public String other(Reading reading) {
-    List<String> said = new ArrayList<>();
-    for (Amount amount : reading.legsDiffer() ? reading.amounts() : first(reading)) {
-      phrases.amounts().other(amount).ifPresent(said::add);
-    }
-    return String.join(", ", said);
-  }
-
-  private static List<Amount> first(Reading reading) {
-    return reading.amounts().stream().limit(1).toList();
+    return readings.other(reading);
   }
 
   /** What is wrong with a reading, the worst first; empty when nothing is. */

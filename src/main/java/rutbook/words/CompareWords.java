@@ -151,8 +151,7 @@ public final class CompareWords {
           sagName(it.kind()),
           phrases.name(it.end()),
           it.measured(),
-          it.window().least(),
-          it.window().most(),
+          it.window(),
           it.day());
     } else if (finding instanceof Finding.SagNotMeasured it) {
       return phrases.say(AREA, "sag-not-measured", sagName(it.kind()), phrases.name(it.end()));

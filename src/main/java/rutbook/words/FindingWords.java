@@ -36,8 +36,7 @@ public final class FindingWords {
           "found.outside",
           about(outside.setting(), outside.leg()),
           phrases.amounts().both(outside.amount()),
-          phrases.amounts().leastBoth(outside.limits().least()),
-          phrases.amounts().mostBoth(outside.limits().most()));
+          phrases.amounts().limits(outside.limits()));
     }
     if (finding instanceof Finding.TotalOff total) {
       return phrases.say(
@@ -62,8 +61,7 @@ public final class FindingWords {
           "found.wish",
           phrases.say("Plan", "Kind." + out.kind().name()),
           out.measured(),
-          out.wish().least(),
-          out.wish().most());
+          out.wish());
     }
     if (finding instanceof Finding.OffTarget off) {
       String about =

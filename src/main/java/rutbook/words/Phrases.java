@@ -9,6 +9,7 @@ import java.util.Optional;
 import java.util.ResourceBundle;
 import java.util.concurrent.ConcurrentHashMap;
 import rutbook.notebook.Id;
+import rutbook.notebook.Range;
 import rutbook.units.Amount;
 import rutbook.units.Display;
 
@@ -116,6 +117,9 @@ public final class Phrases {
     }
     if (fact instanceof Amount amount) {
       return amounts.amount(amount);
+    }
+    if (fact instanceof Range window) {
+      return amounts.window(window);
     }
     if (fact instanceof Enum<?> constant) {
       return name(constant);

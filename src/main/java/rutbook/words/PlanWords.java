@@ -46,9 +46,7 @@ public final class PlanWords {
   public List<String> values(Step step) {
     List<String> said = new ArrayList<>();
     step.target().ifPresent(target -> addTarget(said, step, target));
-    step.goal()
-        .wish()
-        .ifPresent(wish -> said.add(phrases.say(AREA, "wish", wish.least(), wish.most())));
+    step.goal().wish().ifPresent(wish -> said.add(phrases.say(AREA, "wish", wish)));
     step.goal().total().ifPresent(total -> said.add(phrases.say(AREA, "total", total)));
     if (step.setting().isPresent()) {
       Setting setting = step.setting().get();

@@ -100,6 +100,25 @@ public final class ReadingWords {
         : phrases.amounts().amount(amount);
   }
 
+  /** In the other system of units; empty for clicks, turns and what is not known. */
+  public String other(Reading reading) {
+    if (reading instanceof Reading.Pair pair && !bothSame(pair)) {
+      String left = other(pair.left());
+      String right = other(pair.right());
+      if (left.isEmpty() || right.isEmpty()) {
+        Side known = left.isEmpty() ? Side.RIGHT : Side.LEFT;
+        String said = left + right;
+        return said.isEmpty() ? "" : phrases.say(AREA, "leg", leg(known), said);
+      }
+      return phrases.say(AREA, "legs", left, right);
+    }
+    return other(reading.values().get(0));
+  }
+
+  private String other(Value value) {
+    return value.known().flatMap(phrases.amounts()::other).orElse("");
+  }
+
   /** The leg, as a word. */
   public String leg(Side side) {
     return phrases.name(side);

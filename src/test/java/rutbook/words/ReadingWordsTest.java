@@ -101,4 +101,16 @@ class ReadingWordsTest {
 
     assertThat(changes.change(reversed, clicks(4), clicks(6))).isEqualTo("4 → 6 in (2 firmer)");
   }
+
+  @Test
+  void theOtherSystemStandsBesideWhatIsMeasured() {
+    Value unknown = new Value.Unknown(WhyUnknown.NOT_COUNTED);
+    assertThat(readings.other(Reading.bothLegs(Bench.ml("335")))).isEqualTo("11.33 fl oz");
+    assertThat(readings.other(Reading.of(Bench.ml("335"), Bench.ml("340"))))
+        .isEqualTo("left 11.33 fl oz, right 11.5 fl oz");
+    assertThat(readings.other(new Reading.Pair(unknown, Value.of(Bench.ml("340")))))
+        .isEqualTo("right 11.5 fl oz");
+    assertThat(readings.other(Reading.bothLegs(clicks(14)))).isEmpty();
+    assertThat(readings.other(new Reading.Pair(unknown, unknown))).isEmpty();
+  }
 }
