@@ -131,7 +131,8 @@ final class Layers {
 
   /** What figures hands on as physics gave it: who may ask may read the answer. */
   private static boolean isAnswer(Row row, String other, JavaClass target) {
-    return other.equals("physics") && row.layers().contains("figures") && target.isRecord();
+    boolean value = target.isRecord() || target.isEnum() || target.isInterface();
+    return other.equals("physics") && row.layers().contains("figures") && value;
   }
 
   String in(String... path) {

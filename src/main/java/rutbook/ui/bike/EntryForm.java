@@ -3,11 +3,11 @@ package rutbook.ui.bike;
 import java.time.LocalDate;
 import java.util.Optional;
 import rutbook.edit.EntryEdit;
+import rutbook.edit.SessionStart;
 import rutbook.notebook.Entry;
 import rutbook.notebook.EntryId;
 import rutbook.notebook.Head;
 import rutbook.ui.controls.AskText;
-import rutbook.ui.log.SessionStart;
 import rutbook.units.Amount;
 import rutbook.units.Duration;
 

@@ -15,6 +15,7 @@ import javafx.scene.layout.HBox;
 import javafx.scene.layout.VBox;
 import rutbook.edit.Edit;
 import rutbook.edit.EntryEdit;
+import rutbook.edit.SessionStart;
 import rutbook.edit.ShelfEdit;
 import rutbook.notebook.Bike;
 import rutbook.notebook.Conditions;

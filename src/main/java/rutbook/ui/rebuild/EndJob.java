@@ -10,6 +10,7 @@ import javafx.scene.layout.VBox;
 import rutbook.edit.Edit;
 import rutbook.edit.EntryEdit;
 import rutbook.edit.RebuildEdit;
+import rutbook.edit.SessionStart;
 import rutbook.notebook.Bike;
 import rutbook.notebook.End;
 import rutbook.notebook.Entry;
@@ -21,7 +22,6 @@ import rutbook.notebook.Timeline;
 import rutbook.rebuild.Plan;
 import rutbook.ui.Desk;
 import rutbook.ui.controls.Keys;
-import rutbook.ui.log.SessionStart;
 import rutbook.words.BenchWords;
 
 /** How a rebuild ends: what the ratings say, what the rider says, and whether to keep it. */

@@ -16,6 +16,7 @@ import javafx.scene.layout.HBox;
 import javafx.scene.layout.VBox;
 import rutbook.edit.Edit;
 import rutbook.edit.EntryEdit;
+import rutbook.edit.SessionStart;
 import rutbook.notebook.Bike;
 import rutbook.notebook.Entry;
 import rutbook.notebook.EntryId;
@@ -34,7 +35,6 @@ import rutbook.rebuild.Planner;
 import rutbook.ui.Desk;
 import rutbook.ui.Place;
 import rutbook.ui.controls.Keys;
-import rutbook.ui.log.SessionStart;
 import rutbook.words.BenchWords;
 
 /** The few questions that a rebuild starts with, and how long it will take. */

@@ -9,6 +9,7 @@ import javafx.scene.layout.Priority;
 import javafx.scene.layout.Region;
 import javafx.scene.layout.VBox;
 import rutbook.edit.EntryEdit;
+import rutbook.edit.SessionStart;
 import rutbook.notebook.Bike;
 import rutbook.notebook.Due;
 import rutbook.notebook.Entry;
@@ -19,7 +20,6 @@ import rutbook.rebuild.ServiceBoard;
 import rutbook.rebuild.ServiceLine;
 import rutbook.ui.Desk;
 import rutbook.ui.controls.Keys;
-import rutbook.ui.log.SessionStart;
 import rutbook.words.BenchWords;
 
 /** What falls due when: each service item with its hours and, at the rider's own pace, its day. */

@@ -8,6 +8,7 @@ import javafx.scene.control.ToggleButton;
 import javafx.scene.layout.HBox;
 import javafx.scene.layout.VBox;
 import rutbook.edit.EntryEdit;
+import rutbook.edit.SessionStart;
 import rutbook.notebook.Bike;
 import rutbook.notebook.Change;
 import rutbook.notebook.Entry;
@@ -22,7 +23,6 @@ import rutbook.rebuild.Shortfall;
 import rutbook.rebuild.Stage;
 import rutbook.ui.Desk;
 import rutbook.ui.controls.Keys;
-import rutbook.ui.log.SessionStart;
 import rutbook.words.BenchWords;
 import rutbook.words.PlanWords;
 

@@ -1,8 +1,9 @@
-package rutbook.ui.log;
+package rutbook.edit;
 
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import rutbook.notebook.Bike;
 import rutbook.notebook.Bounds;
 import rutbook.notebook.Entry;
@@ -57,7 +58,7 @@ public final class SessionStart {
   }
 
   /** The session ridden last on the bike, if any: its track and rider are offered first. */
-  static java.util.Optional<Entry.Session> last(Notebook notebook, Bike bike) {
+  public static Optional<Entry.Session> last(Notebook notebook, Bike bike) {
     return Timeline.of(notebook, bike.id()).latest(Entry.Session.class);
   }
 }
