@@ -128,6 +128,9 @@ class AnswersSchemaTest {
       answer("rebuild", file, "--fork", "--shock", "--changed", "oil,seals,spring,valving");
     }
     answer("rebuild", "season", "--shock", "--units", "us");
+    for (int seed = 0; seed < 3; seed++) {
+      answer("rebuild", "any" + seed, "--fork", "--changed", "spring");
+    }
     answer("sag", "season", "--units", "us");
     answer("fork", "season", "--fill", "350 mL");
     answer("oil", "season", "--blend", "Cartridge oil, thin", "--blend", "Cartridge oil, summer");
