@@ -139,12 +139,15 @@ public record Axis(String title, double least, double most, Kind kind) {
     return all.size() <= atMost || tens.size() < 2 ? all : tens;
   }
 
-  /** A number as it stands beside its tick. */
-  static String label(BigDecimal number) {
-    String plain =
-        number
-            .setScale(Math.max(0, number.stripTrailingZeros().scale()), RoundingMode.HALF_UP)
-            .toPlainString();
+  /** Numbers as they stand beside their ticks, all with as many decimals. */
+  static List<String> labels(List<BigDecimal> ticks) {
+    int decimals =
+        ticks.stream().mapToInt(tick -> tick.stripTrailingZeros().scale()).max().orElse(0);
+    return ticks.stream().map(tick -> label(tick, Math.max(0, decimals))).toList();
+  }
+
+  static String label(BigDecimal number, int decimals) {
+    String plain = number.setScale(decimals, RoundingMode.HALF_UP).toPlainString();
     return plain.startsWith("-") ? "−" + plain.substring(1) : plain;
   }
 }

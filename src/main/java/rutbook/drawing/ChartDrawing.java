@@ -66,28 +66,8 @@ public final class ChartDrawing {
   }
 
   private void axes() {
-    for (BigDecimal tick : layout.upTicks()) {
-      double y = layout.y(tick.doubleValue());
-      shapes.add(new Shape.Line(layout.left(), y, layout.right(), y, Ink.HAIR, stroke(1)));
-      text(
-          layout.left() - layout.gap(),
-          y + layout.text() * 0.35,
-          Axis.label(tick),
-          Shape.Anchor.END,
-          Ink.SOFT);
-    }
-    for (BigDecimal tick : layout.acrossTicks()) {
-      double x = layout.x(tick.doubleValue());
-      shapes.add(
-          new Shape.Line(
-              x, layout.bottom(), x, layout.bottom() + layout.gap() * 0.7, Ink.SOFT, stroke(1)));
-      text(
-          x,
-          layout.bottom() + layout.gap() + layout.text(),
-          Axis.label(tick),
-          Shape.Anchor.MIDDLE,
-          Ink.SOFT);
-    }
+    upTicks(layout.upTicks());
+    acrossTicks(layout.acrossTicks());
     shapes.add(
         new Shape.Line(
             layout.left(), layout.bottom(), layout.right(), layout.bottom(), Ink.INK, stroke(1)));
@@ -98,6 +78,27 @@ public final class ChartDrawing {
         chart.across().title(),
         Shape.Anchor.END,
         Ink.INK);
+  }
+
+  private void upTicks(List<BigDecimal> ticks) {
+    List<String> labels = Axis.labels(ticks);
+    for (int i = 0; i < ticks.size(); i++) {
+      double y = layout.y(ticks.get(i).doubleValue());
+      shapes.add(new Shape.Line(layout.left(), y, layout.right(), y, Ink.HAIR, stroke(1)));
+      double base = y + layout.text() * 0.35;
+      text(layout.left() - layout.gap(), base, labels.get(i), Shape.Anchor.END, Ink.SOFT);
+    }
+  }
+
+  private void acrossTicks(List<BigDecimal> ticks) {
+    List<String> labels = Axis.labels(ticks);
+    double end = layout.bottom() + layout.gap() * 0.7;
+    double base = layout.bottom() + layout.gap() + layout.text();
+    for (int i = 0; i < ticks.size(); i++) {
+      double x = layout.x(ticks.get(i).doubleValue());
+      shapes.add(new Shape.Line(x, layout.bottom(), x, end, Ink.SOFT, stroke(1)));
+      text(x, base, labels.get(i), Shape.Anchor.MIDDLE, Ink.SOFT);
+    }
   }
 
   private void text(double x, double y, String text, Shape.Anchor anchor, Ink ink) {
@@ -112,11 +113,12 @@ public final class ChartDrawing {
         continue;
       }
       double x = layout.x(mark.across());
-      double base = layout.top() - layout.gap() / 2 - row * layout.lineHeight();
+      double base = layout.top() - layout.gap() * 0.8 - row * layout.lineHeight();
       shapes.add(
           new Shape.Polyline(
               List.of(
-                  new Shape.Point(x, base + layout.gap() / 2), new Shape.Point(x, layout.bottom())),
+                  new Shape.Point(x, base + layout.gap() * 0.4),
+                  new Shape.Point(x, layout.bottom())),
               Ink.SOFT,
               stroke(1),
               true));

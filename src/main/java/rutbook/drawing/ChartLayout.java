@@ -90,12 +90,15 @@ public final class ChartLayout {
   }
 
   private double upLabels(double height) {
-    return upTicks(height).stream().mapToDouble(tick -> width(Axis.label(tick))).max().orElse(0);
+    return widest(upTicks(height));
+  }
+
+  private double widest(List<BigDecimal> ticks) {
+    return Axis.labels(ticks).stream().mapToDouble(this::width).max().orElse(0);
   }
 
   private double lastLabel() {
-    List<BigDecimal> ticks = chart.across().ticks(3);
-    return ticks.isEmpty() ? 0 : width(Axis.label(ticks.get(ticks.size() - 1))) + gap();
+    return widest(chart.across().ticks(12)) + gap();
   }
 
   /** Marks whose names would run into each other stand in rows of their own. */
@@ -105,7 +108,7 @@ public final class ChartLayout {
   }
 
   private List<BigDecimal> upTicks(double height) {
-    return chart.up().ticks(Math.max(2, (int) (height / (1.8 * lineHeight()))));
+    return chart.up().ticks(Math.max(2, 1 + (int) (height / (1.8 * lineHeight()))));
   }
 
   List<BigDecimal> upTicks() {
@@ -116,7 +119,7 @@ public final class ChartLayout {
   List<BigDecimal> acrossTicks() {
     for (int count = 12; count > 2; count--) {
       List<BigDecimal> ticks = chart.across().ticks(count);
-      double widest = ticks.stream().mapToDouble(t -> width(Axis.label(t))).max().orElse(0);
+      double widest = widest(ticks);
       double apart = Double.POSITIVE_INFINITY;
       for (int i = 1; i < ticks.size(); i++) {
         apart = Math.min(apart, x(ticks.get(i).doubleValue()) - x(ticks.get(i - 1).doubleValue()));

@@ -97,7 +97,7 @@ public final class ForkChart {
   private Chart.Mark mark(double sag) {
     int decimals = length == Length.INCH ? 1 : 0;
     BigDecimal number = BigDecimal.valueOf(sag).setScale(decimals, RoundingMode.HALF_UP);
-    String shown = Axis.label(number) + " " + length.symbol();
+    String shown = Axis.label(number, decimals) + " " + length.symbol();
     return new Chart.Mark(names.apply(ChartName.FRONT_SAG) + ", " + shown, sag);
   }
 
