@@ -106,13 +106,17 @@ public record Amount(BigDecimal value, Unit unit) {
   }
 
   /**
-   * In another unit of the dimension, rounded to so many decimals in the given direction.
+   * In another unit of the dimension, rounded in the given direction to so many decimals, and to
+   * fewer where these are more digits than an amount keeps.
    *
-   * @throws AmountException when the dimensions differ, or the result has more digits than an
-   *     amount keeps
+   * @throws AmountException when the dimensions differ, or the result is too large for an amount
    */
   public Amount in(Unit wanted, int decimals, RoundingMode rounding) {
-    return wanted == unit ? this : new Amount(numberIn(wanted, decimals, rounding), wanted);
+    if (wanted == unit) {
+      return this;
+    }
+    BigDecimal number = numberIn(wanted, decimals, rounding);
+    return new Amount(number.round(new MathContext(MOST_DIGITS, rounding)), wanted);
   }
 
   /** In another unit of the dimension, as a double: for drawing and statistics. */

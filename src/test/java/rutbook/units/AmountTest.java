@@ -132,4 +132,13 @@ class AmountTest {
     assertThatThrownBy(call)
         .isInstanceOfSatisfying(AmountException.class, e -> assertThat(e.fault()).isEqualTo(fault));
   }
+
+  @Test
+  void whatHasMoreDigitsInAnotherUnitIsRoundedToWhatAnAmountKeeps() {
+    Amount large = Amount.of("100000", Pressure.BAR);
+    assertThat(large.in(Pressure.PSI, 6, RoundingMode.CEILING))
+        .isEqualTo(Amount.of("1450377.37731", Pressure.PSI));
+    assertThat(large.in(Pressure.PSI, 6, RoundingMode.FLOOR))
+        .isEqualTo(Amount.of("1450377.3773", Pressure.PSI));
+  }
 }
