@@ -68,6 +68,35 @@ public record Display(Map<Dimension, Unit> chosen) {
     return shown(amount, unit(amount.dimension()), edge, 0);
   }
 
+  /**
+   * In the rider's unit, and never outside limits that the amount itself keeps: what is to be set
+   * at 340 mL, the most allowed, is 11.49 fl oz and not 11.5.
+   */
+  public Shown shownInside(Amount amount, Amount least, Amount most) {
+    return inside(amount, unit(amount.dimension()), least, most);
+  }
+
+  /** What stands beside {@link #shownInside}, in the other system and inside the limits too. */
+  public Optional<Shown> besideInside(Amount amount, Amount least, Amount most) {
+    Unit other = otherSystem(amount.unit());
+    return other == unit(amount.dimension())
+        ? Optional.empty()
+        : Optional.of(inside(amount, other, least, most));
+  }
+
+  private static Shown inside(Amount amount, Unit unit, Amount least, Amount most) {
+    boolean kept = amount.compareQuantity(least) >= 0 && amount.compareQuantity(most) <= 0;
+    for (int more = 0; more <= MOST_MORE_DECIMALS && kept; more++) {
+      for (Edge edge : Edge.values()) {
+        Shown shown = shown(amount, unit, edge, more);
+        if (shown.compareQuantity(least) >= 0 && shown.compareQuantity(most) <= 0) {
+          return shown;
+        }
+      }
+    }
+    return kept ? Shown.asWritten(amount) : shown(amount, unit, Edge.NONE, 0);
+  }
+
   /** A difference in the rider's unit: five degrees more are five degrees more. */
   public Shown step(Amount difference) {
     Unit unit = unit(difference.dimension());

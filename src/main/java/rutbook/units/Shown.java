@@ -14,6 +14,22 @@ public record Shown(BigDecimal number, Unit unit) {
     return new Shown(amount.value(), amount.unit());
   }
 
+  /**
+   * Compares exactly what is shown with an amount of the same kind.
+   *
+   * @throws AmountException when the dimensions differ
+   */
+  public int compareQuantity(Amount amount) {
+    if (amount.dimension() != unit.dimension()) {
+      throw new AmountException(
+          AmountException.Fault.OTHER_KIND, unit.symbol() + " / " + amount.unit().symbol());
+    }
+    BigDecimal mine = number.add(unit.offset()).multiply(unit.numerator());
+    BigDecimal theirs = amount.value().add(amount.unit().offset());
+    return mine.multiply(amount.unit().denominator())
+        .compareTo(theirs.multiply(amount.unit().numerator()).multiply(unit.denominator()));
+  }
+
   /** The same without its sign. */
   public Shown size() {
     return new Shown(number.abs(), unit);

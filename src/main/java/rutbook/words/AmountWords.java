@@ -37,6 +37,16 @@ public final class AmountWords {
     return text(display().with(amount.unit()).shown(amount, Edge.NONE));
   }
 
+  /** In the rider's unit, never outside limits that the amount itself keeps. */
+  public String inside(Amount amount, Range limits) {
+    return text(display().shownInside(amount, limits.least(), limits.most()));
+  }
+
+  /** What stands beside {@link #inside} in the other system; empty where all measure alike. */
+  public Optional<String> otherInside(Amount amount, Range limits) {
+    return display().besideInside(amount, limits.least(), limits.most()).map(this::text);
+  }
+
   /** A least that binds, never rounded below itself. */
   public String least(Amount limit) {
     return text(display().shown(limit, Edge.LEAST));

@@ -19,6 +19,7 @@ import rutbook.rebuild.Place;
 import rutbook.rebuild.Plan;
 import rutbook.rebuild.ServiceLine;
 import rutbook.rebuild.Step;
+import rutbook.rebuild.Target;
 import rutbook.rebuild.Tolerances;
 import rutbook.rebuild.Tool;
 import rutbook.units.Amount;
@@ -118,7 +119,7 @@ public final class BenchWords {
       return step.goal().total().map(phrases.amounts()::amount);
     }
     return step.target().isPresent()
-        ? step.target().map(target -> reading(step, target.reading()))
+        ? step.target().map(target -> target(step, target))
         : onlyTorque(step).map(phrases.amounts()::amount);
   }
 
@@ -128,8 +129,17 @@ public final class BenchWords {
       return Optional.empty();
     }
     return step.target().isPresent()
-        ? step.target().map(target -> readings.other(target.reading())).filter(it -> !it.isEmpty())
+        ? step.target()
+            .map(target -> readings.within(target.limits()).other(target.reading()))
+            .filter(said -> !said.isEmpty())
         : onlyTorque(step).flatMap(phrases.amounts()::other);
+  }
+
+  /** What is to be set, in no unit beyond its limits. */
+  private String target(Step step, Target target) {
+    return step.setting()
+        .map(setting -> readings.within(target.limits()).reading(setting, target.reading()))
+        .orElseGet(() -> reading(step, target.reading()));
   }
 
   private static Optional<Amount> onlyTorque(Step step) {

@@ -3,6 +3,7 @@ package rutbook.words;
 import java.util.Optional;
 import java.util.function.BiFunction;
 import rutbook.notebook.End;
+import rutbook.notebook.Range;
 import rutbook.notebook.Reading;
 import rutbook.notebook.Sense;
 import rutbook.notebook.Setting;
@@ -22,8 +23,17 @@ public final class ChangeWords {
   private final ReadingWords readings;
 
   public ChangeWords(Phrases phrases) {
+    this(phrases, new ReadingWords(phrases));
+  }
+
+  private ChangeWords(Phrases phrases, ReadingWords readings) {
     this.phrases = phrases;
-    this.readings = new ReadingWords(phrases);
+    this.readings = readings;
+  }
+
+  /** The same for what is to be set: in no unit is it said to lie beyond limits that it keeps. */
+  public ChangeWords within(Range limits) {
+    return new ChangeWords(phrases, readings.within(limits));
   }
 
   /** From one reading to another; legs apart where they move differently. */

@@ -89,10 +89,18 @@ public final class PlanWords {
     return phrases.say(AREA, "limits", phrases.amounts().limits(limits));
   }
 
+  /** What is to be set, in both systems of units and in none of them beyond its limits. */
+  private String target(Setting setting, Target target) {
+    ReadingWords inside = readings.within(target.limits());
+    String mine = inside.reading(setting, target.reading());
+    String other = inside.other(target.reading());
+    return other.isEmpty() ? mine : phrases.say("Amounts", "both", mine, other);
+  }
+
   private void addTarget(List<String> said, Step step, Target target) {
     String reading =
         step.setting()
-            .map(setting -> readings.reading(setting, target.reading()))
+            .map(setting -> target(setting, target))
             .orElseGet(() -> phrases.amounts().both(target.reading().amounts().get(0)));
     said.add(phrases.say(AREA, "target", reading));
     target.limits().ifPresent(limits -> said.add(limits(limits)));
@@ -136,8 +144,12 @@ public final class PlanWords {
     }
     String to =
         back.unknown()
-            ? phrases.say(AREA, "target", readings.reading(back.setting(), back.target().reading()))
-            : changes.change(back.setting(), back.now(), back.target().reading());
+            ? phrases.say(AREA, "target", target(back.setting(), back.target()))
+            : back.target()
+                .limits()
+                .map(changes::within)
+                .orElse(changes)
+                .change(back.setting(), back.now(), back.target().reading());
     boolean first = item.action() == ReturnItem.Action.PUT_RIGHT;
     return phrases.say(AREA, first ? "outside-first" : "move", setting, to);
   }

@@ -1,7 +1,9 @@
 package rutbook.words;
 
+import java.util.Optional;
 import rutbook.notebook.Carrier;
 import rutbook.notebook.Datum;
+import rutbook.notebook.Range;
 import rutbook.notebook.Reading;
 import rutbook.notebook.Setting;
 import rutbook.notebook.Side;
@@ -16,9 +18,37 @@ public final class ReadingWords {
   private static final String AREA = "Readings";
 
   private final Phrases phrases;
+  private final Optional<Range> limits;
 
   public ReadingWords(Phrases phrases) {
+    this(phrases, Optional.empty());
+  }
+
+  private ReadingWords(Phrases phrases, Optional<Range> limits) {
     this.phrases = phrases;
+    this.limits = limits;
+  }
+
+  /** The same for what is to be set: in no unit is it said to lie beyond limits that it keeps. */
+  public ReadingWords within(Range binding) {
+    return new ReadingWords(phrases, Optional.of(binding));
+  }
+
+  /** The same, where limits are known. */
+  public ReadingWords within(Optional<Range> binding) {
+    return binding.map(this::within).orElse(this);
+  }
+
+  private String said(Amount amount) {
+    return limits
+        .map(binding -> phrases.amounts().inside(amount, binding))
+        .orElseGet(() -> phrases.amounts().amount(amount));
+  }
+
+  private Optional<String> saidOtherwise(Amount amount) {
+    return limits.isPresent()
+        ? phrases.amounts().otherInside(amount, limits.get())
+        : phrases.amounts().other(amount);
   }
 
   /** The name of a setting, safe to show. */
@@ -62,13 +92,11 @@ public final class ReadingWords {
   String bare(Setting setting, Amount amount) {
     return isCounted(amount) && setting.scale().datum() != Datum.ABSOLUTE
         ? phrases.amounts().numberOf(amount)
-        : phrases.amounts().amount(amount);
+        : said(amount);
   }
 
   private String numbered(Setting setting, Amount amount) {
-    return amount.dimension() == Dimension.CLICKS
-        ? bare(setting, amount)
-        : phrases.amounts().amount(amount);
+    return amount.dimension() == Dimension.CLICKS ? bare(setting, amount) : said(amount);
   }
 
   private static String counted(Setting setting, Amount amount) {
@@ -95,9 +123,7 @@ public final class ReadingWords {
 
   /** As it stands where there is little room: clicks and turns bare, the rest with its unit. */
   public String brief(Amount amount) {
-    return isCounted(amount)
-        ? phrases.amounts().numberOf(amount)
-        : phrases.amounts().amount(amount);
+    return isCounted(amount) ? phrases.amounts().numberOf(amount) : said(amount);
   }
 
   /** In the other system of units; empty for clicks, turns and what is not known. */
@@ -116,7 +142,7 @@ public final class ReadingWords {
   }
 
   private String other(Value value) {
-    return value.known().flatMap(phrases.amounts()::other).orElse("");
+    return value.known().flatMap(this::saidOtherwise).orElse("");
   }
 
   /** The leg, as a word. */

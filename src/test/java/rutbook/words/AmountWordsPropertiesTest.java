@@ -120,12 +120,37 @@ class AmountWordsPropertiesTest {
     }
   }
 
+  @Property(tries = TRIES, seed = "19590706")
+  void whatKeepsItsLimitsIsNeverSaidToPassThem(
+      @ForAll("amounts") Amount one,
+      @ForAll("amounts") Amount other,
+      @ForAll("amounts") Amount third,
+      @ForAll("displays") Display display) {
+    Range limits = range(one, other);
+    for (Amount each :
+        List.of(one, limits.least(), limits.most(), limits.hold(sameKind(one, third)))) {
+      assertInside(display.shownInside(each, limits.least(), limits.most()), limits);
+      display
+          .besideInside(each, limits.least(), limits.most())
+          .ifPresent(shown -> assertInside(shown, limits));
+    }
+  }
+
+  private static void assertInside(Shown shown, Range limits) {
+    assertThat(compare(shown, limits.least())).as("%s", shown).isNotNegative();
+    assertThat(compare(shown, limits.most())).as("%s", shown).isNotPositive();
+  }
+
   /** The second amount in the kind of the first, so that the two make a range. */
   private static Range range(Amount one, Amount other) {
+    Amount same = sameKind(one, other);
+    return one.compareQuantity(same) <= 0 ? new Range(one, same) : new Range(same, one);
+  }
+
+  private static Amount sameKind(Amount one, Amount other) {
     List<Unit> units = Unit.of(one.dimension());
     int place = Math.floorMod(other.value().intValue(), units.size());
-    Amount same = new Amount(other.value(), units.get(place));
-    return one.compareQuantity(same) <= 0 ? new Range(one, same) : new Range(same, one);
+    return new Amount(other.value(), units.get(place));
   }
 
   private static int compare(Shown shown, Amount amount) {
