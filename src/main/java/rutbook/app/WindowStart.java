@@ -60,9 +60,11 @@ final class WindowStart {
           }
         });
     opened.get().await();
+    Toolkit.end();
   }
 
-  private CountDownLatch open(Notebook sample, Path home) {
+  /** Opens the window, on its thread; the latch opens when it is closed. */
+  CountDownLatch open(Notebook sample, Path home) {
     ScheduledExecutorService timer =
         Executors.newSingleThreadScheduledExecutor(task -> daemon(task, "waiting"));
     ExecutorService worker = Executors.newSingleThreadExecutor(task -> daemon(task, "disk"));

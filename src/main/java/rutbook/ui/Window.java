@@ -10,7 +10,6 @@ import javafx.stage.Screen;
 import javafx.stage.Stage;
 import rutbook.ui.fx.Background;
 import rutbook.ui.fx.Fonts;
-import rutbook.ui.fx.Toolkit;
 
 /** The window: a stage with the shell in it, the themes, and its place on the screen. */
 public final class Window {
@@ -106,7 +105,6 @@ public final class Window {
                 normal.x(), normal.y(), normal.width(), normal.height(), stage.isMaximized()));
     services.memory().remember(look);
     stage.hide();
-    Toolkit.end();
   }
 
   void title() {

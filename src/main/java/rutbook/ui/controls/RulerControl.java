@@ -8,12 +8,12 @@ import javafx.geometry.Pos;
 import javafx.scene.AccessibleRole;
 import javafx.scene.control.Label;
 import javafx.scene.control.TextField;
-import javafx.scene.control.Tooltip;
 import javafx.scene.input.KeyCode;
 import javafx.scene.input.KeyEvent;
 import javafx.scene.input.MouseEvent;
 import javafx.scene.layout.HBox;
 import javafx.scene.layout.Priority;
+import javafx.scene.layout.StackPane;
 import javafx.scene.layout.VBox;
 import rutbook.drawing.Ruler;
 import rutbook.notebook.Bounds;
@@ -39,7 +39,7 @@ public final class RulerControl extends VBox {
   private final RulerView view = new RulerView(true, 1.25);
   private final TextField field = new TextField();
   private final Label error = Keys.label("", "error");
-  private final Tooltip hover = new Tooltip();
+  private final Label hover = Keys.label("", "ruler-hover");
   private final Consumer<Amount> chosen;
   private final Runnable stepClosed;
   private Sheet sheet;
@@ -67,9 +67,10 @@ public final class RulerControl extends VBox {
     setFillWidth(true);
     buildRuler();
     buildField();
-    HBox row = new HBox(12, view, field);
+    StackPane held = new StackPane(view, hover);
+    HBox row = new HBox(12, held, field);
     row.setAlignment(Pos.CENTER_LEFT);
-    HBox.setHgrow(view, Priority.ALWAYS);
+    HBox.setHgrow(held, Priority.ALWAYS);
     getChildren().add(row);
   }
 
@@ -136,10 +137,25 @@ public final class RulerControl extends VBox {
     view.addEventHandler(
         MouseEvent.MOUSE_DRAGGED, event -> choose(view.scaleNow().at(event.getX())));
     view.addEventHandler(MouseEvent.MOUSE_RELEASED, event -> stepClosed.run());
-    view.addEventHandler(
-        MouseEvent.MOUSE_MOVED,
-        event -> hover.setText(settingWords.amount(view.scaleNow().at(event.getX()))));
-    Tooltip.install(view, hover);
+    view.addEventHandler(MouseEvent.MOUSE_MOVED, this::hover);
+    view.addEventHandler(MouseEvent.MOUSE_DRAGGED, this::hover);
+    view.addEventHandler(MouseEvent.MOUSE_EXITED, event -> hover.setVisible(false));
+    hover.setManaged(false);
+    hover.setMouseTransparent(true);
+    hover.setVisible(false);
+  }
+
+  /** What a touch here would choose, beside the pointer. */
+  private void hover(MouseEvent event) {
+    if (view.ruler() == null) {
+      return;
+    }
+    hover.setText(settingWords.amount(view.scaleNow().at(event.getX())));
+    hover.setVisible(true);
+    hover.autosize();
+    double left = event.getX() - hover.getWidth() / 2;
+    hover.relocate(
+        Math.max(0, Math.min(left, view.getWidth() - hover.getWidth())), -hover.getHeight());
   }
 
   private void key(KeyEvent event) {

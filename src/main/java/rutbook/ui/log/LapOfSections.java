@@ -13,6 +13,7 @@ import rutbook.drawing.SectionGlyph;
 import rutbook.notebook.Section;
 import rutbook.ui.Desk;
 import rutbook.ui.controls.Keys;
+import rutbook.ui.controls.OneStop;
 import rutbook.ui.fx.DrawingView;
 
 /** The lap as rows of sections, each with a small line of what the ground does there. */
@@ -48,6 +49,7 @@ final class LapOfSections extends GridPane {
       getChildren().add(key);
     }
     arrange(FEW);
+    OneStop.of(this);
     widthProperty().addListener((width, before, now) -> fit());
   }
 

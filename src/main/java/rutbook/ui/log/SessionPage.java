@@ -29,6 +29,7 @@ import rutbook.ui.Desk;
 import rutbook.ui.Page;
 import rutbook.ui.Place;
 import rutbook.ui.controls.Keys;
+import rutbook.ui.controls.OneStop;
 import rutbook.ui.log.SessionSides.Side;
 
 /** One session: its chain of motos, and below it one side of the chosen moto at a time. */
@@ -99,6 +100,7 @@ public final class SessionPage extends Page {
         tabs.getChildren().add(key);
       }
     }
+    OneStop.of(tabs);
     return tabs;
   }
 

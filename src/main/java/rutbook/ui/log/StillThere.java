@@ -62,7 +62,17 @@ final class StillThere extends VBox {
       nodes.add(Keys.label(desk.text("feel.fresh"), "group-title"));
     }
     model.fresh().forEach(feel -> nodes.add(fresh(feel)));
-    getChildren().setAll(nodes);
+    replace(nodes);
+  }
+
+  /** Rows that stay are never taken out, so that the focus in them stays. */
+  private void replace(List<Node> nodes) {
+    getChildren().removeIf(node -> !nodes.contains(node));
+    for (int i = 0; i < nodes.size(); i++) {
+      if (i >= getChildren().size() || getChildren().get(i) != nodes.get(i)) {
+        getChildren().add(i, nodes.get(i));
+      }
+    }
   }
 
   private Label named(Feel feel) {

@@ -24,6 +24,7 @@ import rutbook.notebook.When;
 import rutbook.ui.Desk;
 import rutbook.ui.controls.KeyRow;
 import rutbook.ui.controls.Keys;
+import rutbook.ui.controls.OneStop;
 import rutbook.ui.fx.InView;
 
 /** What the bike did in one section, at which end, how badly, and where it decides. */
@@ -55,6 +56,8 @@ final class SymptomChoice extends VBox {
     setId("feel-what");
     elsewhere = Keys.smallKey("feel-elsewhere", "", back);
     details.setId("feel-bite");
+    OneStop.of(symptoms);
+    OneStop.of(details);
     for (int i = 0; i <= WORST; i++) {
       int bad = i;
       ToggleButton key = Keys.choice("severity-" + i, Integer.toString(i), () -> note(bad));
@@ -113,20 +116,22 @@ final class SymptomChoice extends VBox {
 
   private void redraw() {
     endKeys.forEach((each, key) -> key.setSelected(each == end));
-    symptoms
-        .getChildren()
-        .setAll(
-            section.isEmpty()
-                ? List.of(Keys.label(desk.text("feel.first"), "soft"))
-                : Symptoms.at(end).stream().<Node>map(this::symptomKey).toList());
+    show(
+        symptoms,
+        section.isEmpty()
+            ? List.of(Keys.label(desk.text("feel.first"), "soft"))
+            : Symptoms.at(end).stream().<Node>map(this::symptomKey).toList());
     Optional<Feel> now = symptom.flatMap(this::said);
     severities.setVisible(symptom.isPresent());
     severity.choose(now.map(Feel::severity));
     show(details, now.filter(feel -> feel.severity() > 0).map(this::details).orElse(List.of()));
   }
 
+  /** The same nodes are left where they are, so that the focus is. */
   private static void show(FlowPane pane, List<Node> nodes) {
-    pane.getChildren().setAll(nodes);
+    if (!pane.getChildren().equals(nodes)) {
+      pane.getChildren().setAll(nodes);
+    }
     pane.setManaged(!nodes.isEmpty());
   }
 
