@@ -104,7 +104,7 @@ final class Strip extends HBox {
       String style =
           switch (service.due()) {
             case NOT_YET -> "soft";
-            case DUE -> "due";
+            case NEARLY, DUE -> "due";
             case OVERDUE -> "overdue";
           };
       String text =

@@ -9,6 +9,7 @@ import java.util.Set;
 import java.util.function.ToDoubleFunction;
 import rutbook.drawing.Ruler;
 import rutbook.notebook.Bike;
+import rutbook.notebook.Due;
 import rutbook.notebook.End;
 import rutbook.notebook.Entry;
 import rutbook.notebook.Hours;
@@ -26,16 +27,6 @@ import rutbook.units.Duration;
 /** What stands at the top of every page: the bike, its oil hours, and what is on it now. */
 public record StripModel(
     Bike bike, Sheet sheet, double hours, List<Service> services, List<Item> items) {
-  /** From nine tenths of its interval on, a service is due soon; past it, overdue. */
-  public static final double DUE_SHARE = 0.9;
-
-  /** How a service stands. */
-  public enum Due {
-    NOT_YET,
-    DUE,
-    OVERDUE
-  }
-
   public record Service(String name, double hours, double interval, Due due) {}
 
   /** One setting with what is on the bike. */
@@ -74,17 +65,10 @@ public record StripModel(
       if (item.kind() == ServiceKind.FORK_OIL || item.kind() == ServiceKind.SHOCK_OIL) {
         double since = hours.since(item);
         double interval = item.interval().doubleIn(Duration.HOUR);
-        services.add(new Service(item.name(), since, interval, due(since, interval)));
+        services.add(new Service(item.name(), since, interval, Due.of(since, interval)));
       }
     }
     return services;
-  }
-
-  private static Due due(double hours, double interval) {
-    if (hours > interval) {
-      return Due.OVERDUE;
-    }
-    return hours >= interval * DUE_SHARE ? Due.DUE : Due.NOT_YET;
   }
 
   private static List<Item> items(Timeline timeline, Sheet sheet) {

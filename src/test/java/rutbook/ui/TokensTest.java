@@ -8,6 +8,8 @@ import java.nio.charset.StandardCharsets;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
+import java.util.TreeSet;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import org.junit.jupiter.api.Test;
@@ -69,6 +71,56 @@ class TokensTest {
       }
     }
     assertThat(contrast(tokens.get("on-ink"), tokens.get("ink"))).isGreaterThanOrEqualTo(least);
+  }
+
+  /** What is drawn, and where a focus is: WCAG 2.2, success criterion 1.4.11. */
+  @ParameterizedTest
+  @CsvSource({"light.css", "dark.css", "sun.css"})
+  void everyMarkAndFocusStandsOutFromEveryGround(String sheet) throws IOException {
+    Map<String, Integer> tokens = tokens(sheet);
+    for (String ground : GROUNDS) {
+      for (String mark : List.of("ink", "soft", "blue", "ochre", "brick")) {
+        assertThat(contrast(tokens.get(mark), tokens.get(ground)))
+            .as(sheet + ": " + mark + " on " + ground)
+            .isGreaterThanOrEqualTo(3);
+      }
+    }
+  }
+
+  /** So the pairs above are all there are: text in a token on a ground of a token. */
+  @Test
+  void noStyleHasAColourThatIsNoToken() throws IOException {
+    String common = text("rutbook.css").replaceAll("(?s)/\\*.*?\\*/", "");
+    assertThat(Pattern.compile("#[0-9A-Fa-f]{3,8}\\b").matcher(common).results()).isEmpty();
+    Set<String> grounds = new TreeSet<>();
+    Set<String> texts = new TreeSet<>();
+    collect(common, "-fx-background-color:\\s*-rb-([a-z-]+)", grounds);
+    collect(common, "-fx-(?:text-fill|fill|icon-color):\\s*-rb-([a-z-]+)", texts);
+    Set<String> known = new TreeSet<>(GROUNDS);
+    known.addAll(List.of("ink", "hair"));
+    assertThat(known).as("hair is a rule, ink the ground of what is chosen").containsAll(grounds);
+    Set<String> checked = new TreeSet<>(TEXTS);
+    checked.addAll(COLOURS);
+    checked.addAll(List.of("on-ink", "page", "zone"));
+    assertThat(checked).as("page and zone are inside of marks").containsAll(texts);
+  }
+
+  @Test
+  void everyTokenThatIsUsedIsThere() throws IOException {
+    Set<String> used = new TreeSet<>();
+    collect(text("rutbook.css"), "-rb-([a-z-]+)", used);
+    collect(text("sun.css"), "-rb-([a-z-]+)", used);
+    assertThat(tokens("light.css").keySet()).containsAll(used);
+  }
+
+  private static void collect(String css, String pattern, Set<String> into) {
+    Pattern.compile(pattern).matcher(css).results().forEach(each -> into.add(each.group(1)));
+  }
+
+  private static String text(String sheet) throws IOException {
+    try (InputStream stream = Window.class.getResourceAsStream(sheet)) {
+      return new String(stream.readAllBytes(), StandardCharsets.UTF_8);
+    }
   }
 
   @Test
