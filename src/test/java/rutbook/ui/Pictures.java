@@ -34,7 +34,7 @@ public final class Pictures {
   private static final LocalDate TODAY = LocalDate.of(2026, 10, 17);
 
   /** How a picture is taken: size of window, theme, size of text. */
-  private record Take(int width, int height, Theme theme, TextSize text) {
+  record Take(int width, int height, Theme theme, TextSize text) {
     String name() {
       String size = width + "x" + height;
       String letters = text == TextSize.NORMAL ? "" : "-" + text.name().toLowerCase(Locale.ROOT);
@@ -102,6 +102,18 @@ public final class Pictures {
     return takes;
   }
 
+  /** One of each page, and the page of a session. */
+  static List<View> ofEveryPage() {
+    Notebook season = Samples.season();
+    List<View> views = new java.util.ArrayList<>();
+    for (Pages.OnRail page : Pages.RAIL) {
+      views.add(new View("page-" + page.name(), season, shown -> shown.go(page.place())));
+    }
+    Place latest = latest(season).orElseThrow();
+    views.add(new View("page-session", season, shown -> shown.go(latest)));
+    return views;
+  }
+
   private static List<View> views() {
     List<View> views = new java.util.ArrayList<>();
     Map<String, Notebook> notebooks = new LinkedHashMap<>();
@@ -154,7 +166,7 @@ public final class Pictures {
         .map(session -> new Place.Session(session.id()));
   }
 
-  private static void take(View view, Take take, File file) throws IOException {
+  static void take(View view, Take take, File file) throws IOException {
     Stage[] stage = new Stage[1];
     WaitForAsyncUtils.waitForAsyncFx(
         20_000,
