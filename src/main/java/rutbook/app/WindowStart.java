@@ -3,6 +3,7 @@ package rutbook.app;
 import java.nio.file.Path;
 import java.time.Clock;
 import java.time.LocalDate;
+import java.util.Optional;
 import java.util.UUID;
 import java.util.concurrent.CompletableFuture;
 import java.util.concurrent.CountDownLatch;
@@ -10,6 +11,7 @@ import java.util.concurrent.ExecutorService;
 import java.util.concurrent.Executors;
 import java.util.concurrent.ScheduledExecutorService;
 import javafx.stage.Stage;
+import javafx.stage.WindowEvent;
 import rutbook.edit.Editor;
 import rutbook.file.Autosaver;
 import rutbook.file.Disk;
@@ -28,6 +30,8 @@ import rutbook.words.Phrases;
 
 /** Makes everything that stands behind the window, and opens it. */
 final class WindowStart {
+  private static final int MOST_COPIES = 9;
+
   private final Disk disk;
   private final Clock clock;
   private final Codec codec;
@@ -90,6 +94,13 @@ final class WindowStart {
     Editor editor = new Editor(notebook);
     editor.listen(files::changed);
     Stage stage = new Stage();
+    stage.addEventHandler(
+        WindowEvent.WINDOW_HIDDEN,
+        event -> {
+          files.close();
+          timer.shutdown();
+          worker.shutdown();
+        });
     Window.start(
         stage,
         new WindowServices(
@@ -131,17 +142,28 @@ final class WindowStart {
       files.startUnsaved(copy);
       return copy;
     }
-    Path path = home.resolve(files.sampleName() + " " + LocalDate.now(clock) + ".rutbook");
-    DiskFiles.Result created = files.created(path, copy);
-    if (created.next().isEmpty()) {
-      created = files.openNow(path);
+    return sampleCopy(files, copy, home)
+        .orElseGet(
+            () -> {
+              files.startUnsaved(copy);
+              return copy;
+            });
+  }
+
+  /** The copy of today, made or made before; under another name where a broken file has its own. */
+  private Optional<Notebook> sampleCopy(DiskFiles files, Notebook copy, Path home) {
+    String name = files.sampleName() + " " + LocalDate.now(clock);
+    for (int i = 1; i <= MOST_COPIES; i++) {
+      Path path = home.resolve(name + (i == 1 ? "" : " (" + i + ")") + ".rutbook");
+      DiskFiles.Result created = files.created(path, copy);
+      if (created.next().isEmpty()) {
+        created = files.openNow(path);
+      }
+      if (created.next().isPresent()) {
+        files.takeOver(created.next().get());
+        return created.next().map(OpenNotebook::notebook);
+      }
     }
-    if (created.next().isEmpty()) {
-      files.tellAtStart(created.answer());
-      files.startUnsaved(copy);
-      return copy;
-    }
-    files.takeOver(created.next().get());
-    return created.next().get().notebook();
+    return Optional.empty();
   }
 }

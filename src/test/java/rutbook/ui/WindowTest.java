@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import java.time.LocalDate;
 import java.util.Optional;
+import javafx.application.Platform;
 import javafx.geometry.Bounds;
 import javafx.scene.Node;
 import javafx.scene.Scene;
@@ -35,6 +36,7 @@ public abstract class WindowTest extends ApplicationTest {
   static void aWindowCanBeOpenedHere() throws Exception {
     try {
       FxToolkit.registerPrimaryStage();
+      Platform.setImplicitExit(false);
       WaitForAsyncUtils.waitForAsyncFx(20_000, () -> new Text("x").getLayoutBounds());
     } catch (Exception | Error thrown) {
       throw MissingLibrary.sentence(thrown)
