@@ -6,7 +6,6 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
-import java.util.Optional;
 import java.util.function.Function;
 import javax.imageio.ImageIO;
 import rutbook.drawing.Chart;
@@ -113,10 +112,7 @@ public final class MakeCharts {
     Timeline timeline = Timeline.of(season, season.bikes().get(0).id());
     Sheet sheet = timeline.bike().latestSheet();
     Setup now = timeline.now();
-    Riding riding =
-        new Riding(
-            Optional.of(Amount.of(72, Length.MILLIMETRE)),
-            Riding.of(season.shelf(), timeline).altitude());
+    Riding riding = Riding.of(season.shelf(), timeline);
     ForkFigures figures = ForkFigures.of(sheet, now, riding);
     ForkWords words = new ForkWords(PHRASES);
     List<ForkChart.Fill> others = new ArrayList<>();

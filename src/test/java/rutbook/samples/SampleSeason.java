@@ -124,6 +124,7 @@ final class SampleSeason {
   private void spring() {
     baseline("2026-03-01", first, "how the bike was set up when it came home");
     sag("2026-03-01", "105", "34");
+    frontSag("2026-03-01", "71", "24");
     fresh("2026-03-01", "fork-oil", "fork-seals", "shock-oil", "linkage", "head-bearings");
     session(
         "2026-03-07",
@@ -404,6 +405,19 @@ final class SampleSeason {
             Optional.of(mm(race)),
             Optional.of(mm(free)),
             Optional.of(lengths),
+            Optional.of(Amount.of("81", Mass.KILOGRAM)),
+            Optional.empty()));
+  }
+
+  /** Of the fork along its tubes; free sag goes along as the trade measures it. */
+  private void frontSag(String day, String race, String free) {
+    add(
+        new Entry.SagMeasured(
+            head(day),
+            End.FRONT,
+            Optional.of(mm(race)),
+            Optional.of(mm(free)),
+            Optional.empty(),
             Optional.of(Amount.of("81", Mass.KILOGRAM)),
             Optional.empty()));
   }
