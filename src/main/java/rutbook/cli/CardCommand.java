@@ -7,7 +7,7 @@ import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
 import rutbook.compare.Choice;
-import rutbook.compare.Comparison;
+import rutbook.compare.FullComparison;
 import rutbook.compare.Subject;
 import rutbook.json.CardAnswer;
 import rutbook.notebook.Entry;
@@ -65,7 +65,10 @@ final class CardCommand extends RutbookCommand.OnNotebook {
     Subject subject = references.subject(first.orElse("now"));
     Cards cards = new Cards(opened.notebook().shelf(), opened.timeline(), opened.phrases());
     return second
-        .map(other -> cards.card(Comparison.of(subject, references.subject(other))))
+        .map(
+            other ->
+                cards.card(
+                    FullComparison.of(opened.timeline(), subject, references.subject(other))))
         .orElseGet(() -> cards.card(subject));
   }
 

@@ -10,8 +10,8 @@ import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
 import picocli.CommandLine.ParentCommand;
 import rutbook.compare.BikeCheck;
-import rutbook.compare.Comparison;
 import rutbook.compare.Finding;
+import rutbook.compare.FullComparison;
 import rutbook.compare.Subject;
 import rutbook.json.CheckAnswer;
 import rutbook.json.CompareAnswer;
@@ -39,6 +39,7 @@ import rutbook.words.Phrases;
     subcommands = {
       RutbookCommand.Log.class,
       RutbookCommand.Compare.class,
+      HistoryCommand.class,
       CardCommand.class,
       RebuildCommand.class,
       RutbookCommand.Check.class,
@@ -204,7 +205,8 @@ public final class RutbookCommand implements Runnable {
       name = "compare",
       description =
           "Print what differs. A reference is now, baseline, a day (2026-05-03), a moto of it"
-              + " (2026-05-03#2) or the best of a track (track:\"Name\").")
+              + " (2026-05-03#2) or the best of a track (track:\"Name\"). Of two tracks all sessions"
+              + " are compared too.")
   static final class Compare extends OnNotebook {
     @Parameters(index = "1", paramLabel = "FROM")
     private String from;
@@ -218,9 +220,17 @@ public final class RutbookCommand implements Runnable {
       References references = new References(opened);
       Subject before = references.subject(from);
       Subject after = references.subject(to);
-      Comparison comparison = Comparison.of(before, after);
+      FullComparison comparison = FullComparison.of(opened.timeline(), before, after);
       return answer(
-          opened, Exit.DONE, CompareAnswer.of(comparison), pages -> pages.comparison(comparison));
+          opened,
+          Exit.DONE,
+          CompareAnswer.of(comparison),
+          pages -> lines(opened, comparison, pages));
+    }
+
+    private void lines(OpenedNotebook opened, FullComparison comparison, Pages pages) {
+      pages.comparison(comparison.sides());
+      new ComparedPages(opened, terminal()).more(comparison);
     }
   }
 

@@ -1,6 +1,7 @@
 package rutbook.compare;
 
 import java.util.Comparator;
+import java.util.List;
 import java.util.Optional;
 import java.util.stream.IntStream;
 import java.util.stream.Stream;
@@ -26,10 +27,23 @@ public record BestMoto(Entry.Session session, int moto) {
 
   /** Empty when no moto was ridden there. */
   public static Optional<BestMoto> at(Timeline timeline, TrackId track) {
-    return timeline.sessions().stream()
-        .filter(session -> session.track().equals(track))
-        .flatMap(BestMoto::motos)
-        .reduce((best, next) -> BETTER.compare(next, best) >= 0 ? next : best);
+    return best(
+        timeline.sessions().stream()
+            .filter(session -> session.track().equals(track))
+            .flatMap(BestMoto::motos));
+  }
+
+  /** The best of a day; empty when nothing was ridden. */
+  static Optional<BestMoto> of(Entry.Session session) {
+    return best(motos(session));
+  }
+
+  static Optional<BestMoto> best(List<BestMoto> motos) {
+    return best(motos.stream());
+  }
+
+  private static Optional<BestMoto> best(Stream<BestMoto> motos) {
+    return motos.reduce((best, next) -> BETTER.compare(next, best) >= 0 ? next : best);
   }
 
   private static Stream<BestMoto> motos(Entry.Session session) {

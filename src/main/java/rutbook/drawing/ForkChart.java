@@ -65,7 +65,7 @@ public final class ForkChart {
         List.of(),
         List.of(
             curve(left.name(), left.curve(), ForkPoint::line, Ink.BLUE, Chart.Weight.STRONG),
-            curve(right.name(), right.curve(), ForkPoint::line, Ink.OCHRE, Chart.Weight.STRONG)),
+            curve(right.name(), right.curve(), ForkPoint::line, Ink.OCHRE, Chart.Weight.DASHED)),
         Optional.empty(),
         Math.max(left.curve().travel(), right.curve().travel()));
   }

@@ -2,8 +2,8 @@ package rutbook.json;
 
 import java.util.Optional;
 import rutbook.compare.Choice;
-import rutbook.compare.Comparison;
 import rutbook.compare.FeelRow;
+import rutbook.compare.FullComparison;
 import rutbook.compare.SagKind;
 import rutbook.compare.SagRow;
 import rutbook.compare.Subject;
@@ -13,7 +13,10 @@ import rutbook.notebook.Section;
 import rutbook.notebook.Symptom;
 import rutbook.notebook.Track;
 
-/** What {@code compare} answers: two subjects, and their settings, sag and feel side by side. */
+/**
+ * What {@code compare} answers: two subjects, and their settings, sag, feel, laps and curves side
+ * by side; for two tracks all their sessions.
+ */
 public final class CompareAnswer {
   private static final Facts<Subject> SUBJECT =
       Facts.of(Subject.class)
@@ -42,17 +45,20 @@ public final class CompareAnswer {
           .ifKnown("from", Numbers.WHOLE, row -> RideFacts.whole(row.from()))
           .ifKnown("to", Numbers.WHOLE, row -> RideFacts.whole(row.to()));
 
-  static final Facts<Comparison> COMPARISON =
-      Facts.of(Comparison.class)
-          .with("from", SUBJECT, Comparison::from)
-          .with("to", SUBJECT, Comparison::to)
-          .list("settings", SettingFacts.DIFFERENCE, found -> found.settings().rows())
-          .list("sag", SAG, Comparison::sag)
-          .list("feel", FEEL, Comparison::feel);
+  static final Facts<FullComparison> COMPARISON =
+      Facts.of(FullComparison.class)
+          .with("from", SUBJECT, found -> found.sides().from())
+          .with("to", SUBJECT, found -> found.sides().to())
+          .list("settings", SettingFacts.DIFFERENCE, found -> found.sides().settings().rows())
+          .list("sag", SAG, found -> found.sides().sag())
+          .list("feel", FEEL, found -> found.sides().feel())
+          .with("laps", ComparedFacts.LAPS, FullComparison::laps)
+          .with("curves", ComparedFacts.CURVES, FullComparison::curves)
+          .ifKnown("tracks", ComparedFacts.TRACKS, FullComparison::tracks);
 
   private CompareAnswer() {}
 
-  public static Reply of(Comparison comparison) {
+  public static Reply of(FullComparison comparison) {
     return Reply.of("compare", COMPARISON, comparison);
   }
 

@@ -67,6 +67,17 @@ public final class Hours {
     return total();
   }
 
+  /** Hours since a service item was last done at each entry of the timeline, in its order. */
+  public double[] sinceAtEach(ServiceItem item) {
+    double[] since = new double[run.length];
+    double last = 0;
+    for (int i = 0; i < run.length; i++) {
+      last = settles(timeline.entries().get(i), item) ? run[i] : last;
+      since[i] = run[i] - last;
+    }
+    return since;
+  }
+
   /** Whether the notebook ever says that the item was done. */
   public boolean everDone(ServiceItem item) {
     return timeline.entries().stream().anyMatch(entry -> settles(entry, item));

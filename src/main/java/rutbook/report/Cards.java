@@ -1,7 +1,7 @@
 package rutbook.report;
 
 import rutbook.compare.Choice;
-import rutbook.compare.Comparison;
+import rutbook.compare.FullComparison;
 import rutbook.compare.Subject;
 import rutbook.notebook.Sheet;
 import rutbook.notebook.Shelf;
@@ -26,8 +26,8 @@ public final class Cards {
   }
 
   /** Of two sides: what to change when going from the first to the second. */
-  public Card card(Comparison comparison) {
-    return new ComparisonCard(of).card(comparison, java.util.List.of());
+  public Card card(FullComparison comparison) {
+    return new ComparisonCard(of).card(comparison.sides(), new ComparedBlocks(of).of(comparison));
   }
 
   /** The plan of a rebuild on paper. */

@@ -4,7 +4,7 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
-import rutbook.compare.Comparison;
+import rutbook.compare.FullComparison;
 import rutbook.compare.Subject;
 import rutbook.notebook.Bike;
 import rutbook.notebook.Entry;
@@ -68,7 +68,9 @@ final class SampleCards {
       Subject.best(timeline, track)
           .ifPresent(
               best ->
-                  cards.put(name + "-best-" + track.id(), maker.card(Comparison.of(now, best))));
+                  cards.put(
+                      name + "-best-" + track.id(),
+                      maker.card(FullComparison.of(timeline, now, best))));
     }
   }
 

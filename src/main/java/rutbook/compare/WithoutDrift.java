@@ -1,0 +1,128 @@
+package rutbook.compare;
+
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+import rutbook.notebook.End;
+import rutbook.notebook.Entry;
+import rutbook.notebook.EntryId;
+import rutbook.notebook.Hours;
+import rutbook.notebook.ServiceItem;
+import rutbook.notebook.ServiceKind;
+import rutbook.notebook.Setting;
+import rutbook.notebook.Timeline;
+import rutbook.stats.LeastSquares;
+import rutbook.units.Amount;
+import rutbook.units.Unit;
+
+/**
+ * What of a difference between two tracks is left when ageing oil and a roughening track are taken
+ * off: least squares on the track, the hours since that end's oil, and the moto's place in its day.
+ *
+ * @param by second track less first
+ * @param low lower end of the 95 % interval
+ * @param high upper end
+ * @param taken what was taken off; only what varied could be
+ */
+public record WithoutDrift(Amount by, Amount low, Amount high, Set<Drift> taken) {
+  /** What moves a setup over time by itself. */
+  public enum Drift {
+    HOURS,
+    ROUGHENING
+  }
+
+  public WithoutDrift {
+    taken = Set.copyOf(taken);
+  }
+
+  /** Whether the interval leaves out zero. */
+  public boolean beyondNoise() {
+    return low.value().signum() > 0 || high.value().signum() < 0;
+  }
+
+  /** Hours since its end's oil, for every session of a timeline. */
+  static final class OilAge {
+    private final Map<EntryId, Double> front;
+    private final Map<EntryId, Double> rear;
+
+    OilAge(Timeline timeline) {
+      Hours hours = timeline.hours();
+      front = at(timeline, hours, ServiceKind.FORK_OIL);
+      rear = at(timeline, hours, ServiceKind.SHOCK_OIL);
+    }
+
+    private static Map<EntryId, Double> at(Timeline timeline, Hours hours, ServiceKind kind) {
+      Map<EntryId, Double> ages = new HashMap<>();
+      Optional<ServiceItem> item =
+          timeline.bike().latestSheet().services().stream()
+              .filter(each -> each.kind() == kind)
+              .findFirst();
+      if (item.isPresent()) {
+        double[] since = hours.sinceAtEach(item.get());
+        List<Entry> entries = timeline.entries();
+        for (int i = 0; i < since.length; i++) {
+          ages.put(entries.get(i).id(), since[i]);
+        }
+      }
+      return ages;
+    }
+
+    double hours(Setting setting, Entry.Session session) {
+      Map<EntryId, Double> ages = setting.role().end() == End.FRONT ? front : rear;
+      return ages.getOrDefault(session.id(), 0.0);
+    }
+  }
+
+  /** One session as a point. */
+  record Point(double value, boolean second, double hours, int order) {}
+
+  /** Empty when there are too few sessions, or the track cannot be told from the drift. */
+  static Optional<WithoutDrift> of(Unit unit, List<Point> points) {
+    boolean hours = points.stream().mapToDouble(Point::hours).distinct().count() > 1;
+    boolean order = points.stream().mapToInt(Point::order).distinct().count() > 1;
+    int columns = 1 + (hours ? 1 : 0) + (order ? 1 : 0);
+    if (columns == 1 || points.size() < columns + 3) {
+      return Optional.empty();
+    }
+    double[][] x = new double[points.size()][columns];
+    double[] y = new double[points.size()];
+    for (int i = 0; i < points.size(); i++) {
+      Point point = points.get(i);
+      y[i] = point.value();
+      x[i][0] = point.second() ? 1 : 0;
+      if (hours) {
+        x[i][1] = point.hours();
+      }
+      if (order) {
+        x[i][columns - 1] = point.order();
+      }
+    }
+    try {
+      LeastSquares fit = LeastSquares.fit(x, y);
+      double by = fit.coefficients()[1];
+      double half = fit.halfInterval(1);
+      return Optional.of(
+          new WithoutDrift(
+              Spread.amount(by, unit),
+              Spread.amount(by - half, unit),
+              Spread.amount(by + half, unit),
+              taken(hours, order)));
+    } catch (IllegalArgumentException cannotBeToldApart) {
+      return Optional.empty();
+    }
+  }
+
+  private static Set<Drift> taken(boolean hours, boolean order) {
+    List<Drift> taken = new ArrayList<>();
+    if (hours) {
+      taken.add(Drift.HOURS);
+    }
+    if (order) {
+      taken.add(Drift.ROUGHENING);
+    }
+    return Set.copyOf(taken);
+  }
+}

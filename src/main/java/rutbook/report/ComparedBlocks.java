@@ -1,0 +1,100 @@
+package rutbook.report;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import rutbook.compare.CurvePair;
+import rutbook.compare.FullComparison;
+import rutbook.compare.LapComparison;
+import rutbook.compare.MotoLaps;
+import rutbook.compare.Subject;
+import rutbook.compare.TrackDifference;
+import rutbook.compare.TrackDifference.Verdict;
+import rutbook.compare.TwoTracks;
+import rutbook.drawing.ChartDrawing;
+import rutbook.drawing.ChartLayout;
+import rutbook.drawing.Drawing;
+import rutbook.drawing.ForkChart;
+import rutbook.drawing.LapDots;
+import rutbook.figures.ForkFigures;
+import rutbook.units.Dimension;
+import rutbook.words.ComparedWords;
+import rutbook.words.FigureWords;
+
+/** What a comparison's card shows below its settings: laps, the fork's curves, all sessions. */
+final class ComparedBlocks {
+  private static final double WIDTH = 690;
+  private static final double LAPS_HEIGHT = 110;
+  private static final double CURVES_HEIGHT = 145;
+
+  private final CardOf of;
+  private final ComparedWords words;
+
+  ComparedBlocks(CardOf of) {
+    this.of = of;
+    this.words = new ComparedWords(of.phrases());
+  }
+
+  List<Card.Block> of(FullComparison comparison) {
+    List<Card.Block> blocks = new ArrayList<>();
+    if (comparison.laps().result().isPresent()) {
+      blocks.add(laps(comparison.laps()));
+    }
+    curves(comparison).ifPresent(blocks::add);
+    comparison.tracks().ifPresent(tracks -> blocks.add(tracks(tracks)));
+    return blocks;
+  }
+
+  private Card.Figure laps(LapComparison laps) {
+    Drawing drawing = LapDots.of(columns(laps.from()), columns(laps.to()), "s", WIDTH, LAPS_HEIGHT);
+    String said = of.phrases().sentence(words.laps(laps));
+    return new Card.Figure(
+        words.say("laps", said), CardOf.picture(drawing, said), List.of(words.noise(laps)));
+  }
+
+  private List<LapDots.Column> columns(List<MotoLaps> motos) {
+    return motos.stream()
+        .map(
+            laps ->
+                new LapDots.Column(
+                    words.say("column", laps.session().day(), laps.moto() + 1), laps.seconds()))
+        .toList();
+  }
+
+  /** Nothing where the curves are one: then there is nothing to see. */
+  private Optional<Card.Block> curves(FullComparison comparison) {
+    CurvePair curves = comparison.curves();
+    if (!curves.both() || curves.same()) {
+      return Optional.empty();
+    }
+    FigureWords figures = new FigureWords(of.phrases());
+    ForkChart chart = new ForkChart(figures::chart, of.phrases().display().unit(Dimension.LENGTH));
+    Drawing drawing =
+        ChartDrawing.of(
+            chart.compared(
+                fill(comparison.sides().from(), curves.from().found().orElseThrow()),
+                fill(comparison.sides().to(), curves.to().found().orElseThrow())),
+            new ChartLayout.Size(WIDTH, CURVES_HEIGHT, 1));
+    return Optional.of(
+        new Card.Figure(
+            words.say("curve"),
+            CardOf.picture(drawing, words.say("curve")),
+            words.reserve(curves)));
+  }
+
+  private ForkChart.Fill fill(Subject subject, ForkFigures.Drawn drawn) {
+    return new ForkChart.Fill(of.comparing().choice(subject.choice()), drawn.curve());
+  }
+
+  private Card.Lines tracks(TwoTracks tracks) {
+    List<String> said = new ArrayList<>();
+    said.add(words.track(tracks.first()));
+    said.add(words.track(tracks.second()));
+    for (TrackDifference row : tracks.settings(Verdict.CONSISTENT)) {
+      said.add(words.say("consistent", words.setting(row)));
+      row.withoutDrift().ifPresent(it -> said.add(of.phrases().sentence(words.without(row, it))));
+    }
+    return new Card.Lines(
+        words.say("tracks", tracks.first().track().name(), tracks.second().track().name()), said);
+  }
+}

@@ -1,0 +1,205 @@
+package rutbook.words;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import rutbook.compare.BestMoto;
+import rutbook.compare.CurvePair;
+import rutbook.compare.LapComparison;
+import rutbook.compare.SettingHistory;
+import rutbook.compare.Spread;
+import rutbook.compare.TrackDifference;
+import rutbook.compare.TrackSide;
+import rutbook.compare.WithoutDrift;
+import rutbook.figures.ForkFigures;
+import rutbook.figures.Need;
+import rutbook.figures.Reserve;
+import rutbook.notebook.Setting;
+import rutbook.stats.Difference;
+import rutbook.stats.MotoComparison;
+import rutbook.units.Amount;
+
+/**
+ * What laps, tracks, curves and history say in a comparison; nothing inside the noise is called.
+ */
+public final class ComparedWords {
+  private static final String AREA = "Compared";
+  private static final double SHOWN_TENTH = 0.05;
+
+  private final Phrases phrases;
+  private final ReadingWords readings;
+  private final ChangeWords changes;
+  private final FigureWords figures;
+
+  public ComparedWords(Phrases phrases) {
+    this.phrases = phrases;
+    this.readings = new ReadingWords(phrases);
+    this.changes = new ChangeWords(phrases);
+    this.figures = new FigureWords(phrases);
+  }
+
+  public String say(String key, Object... facts) {
+    return phrases.say(AREA, key, facts);
+  }
+
+  /** Whether the second side is quicker, by how much, and whether that is more than noise. */
+  public String laps(LapComparison laps) {
+    if (laps.result().isEmpty()) {
+      return say("laps." + laps.state().name());
+    }
+    Difference difference = laps.result().get().difference();
+    boolean quicker = difference.difference() < 0;
+    if (!difference.beyondNoise() && Math.abs(difference.difference()) < SHOWN_TENTH) {
+      return say("laps.same");
+    }
+    String way = quicker ? "laps.quicker" : "laps.slower";
+    double low = quicker ? -difference.high() : difference.low();
+    double high = quicker ? -difference.low() : difference.high();
+    String kind =
+        difference.beyondNoise() ? ".beyond" : laps.moreMotos().isPresent() ? ".inside" : ".never";
+    return say(
+        way + kind,
+        tenths(Math.abs(difference.difference())),
+        tenths(low),
+        tenths(high),
+        laps.moreMotos().orElse(0),
+        MotoComparison.MOST_MOTOS);
+  }
+
+  /** What the noise between motos was taken from. */
+  public String noise(LapComparison laps) {
+    return say("laps.pairs", laps.pairs());
+  }
+
+  private String tenths(double seconds) {
+    return phrases.amounts().number(seconds, 1);
+  }
+
+  /** The reserve of both sides, or what a curve needs. */
+  public List<String> reserve(CurvePair curves) {
+    if (!curves.both()) {
+      List<Need> needs = new ArrayList<>(curves.from().needs());
+      curves.to().needs().stream().filter(need -> !needs.contains(need)).forEach(needs::add);
+      return List.of(say("reserve.none", figures.needs(needs)));
+    }
+    ForkFigures.Drawn from = curves.from().found().orElseThrow();
+    ForkFigures.Drawn to = curves.to().found().orElseThrow();
+    List<String> said = new ArrayList<>();
+    said.add(say("reserve.from", joule(from.whole()), joule(to.whole())));
+    if (from.fromSag().isPresent() && to.fromSag().isPresent()) {
+      said.add(say("reserve.sag", joule(from.fromSag().get()), joule(to.fromSag().get())));
+    }
+    return said;
+  }
+
+  private String joule(Reserve reserve) {
+    return phrases.amounts().number(reserve.line(), 0);
+  }
+
+  /** How often a track was ridden, and which moto went best. */
+  public String track(TrackSide side) {
+    String ridden = say("track", side.track().name(), side.sessions().size(), side.motos());
+    Optional<BestMoto> best = side.best();
+    return best.map(moto -> say("track.best", ridden, moto.session().day(), moto.moto() + 1))
+        .orElse(ridden);
+  }
+
+  /** A setting at both tracks, with the difference of its medians and its sense. */
+  public String setting(TrackDifference row) {
+    String name = phrases.sentence(readings.setting(row.setting()));
+    String first = spread(row.setting(), row.first());
+    String second = spread(row.setting(), row.second());
+    if (row.first().isEmpty() || row.second().isEmpty()) {
+      return say("setting.alike", name, first, second);
+    }
+    Amount from = row.first().get().median();
+    Amount to = row.second().get().median();
+    return from.sameQuantity(to)
+        ? say("setting.alike", name, first, second)
+        : say("setting", name, first, second, changes.difference(row.setting(), from, to));
+  }
+
+  private String spread(Setting setting, Optional<Spread> spread) {
+    if (spread.isEmpty()) {
+      return say("spread.none");
+    }
+    Spread it = spread.get();
+    String median = readings.amount(setting, it.median());
+    if (it.sessions() == 1) {
+      return say("spread", median);
+    }
+    return it.least().sameQuantity(it.most())
+        ? say("spread.all", median, it.sessions())
+        : say("spread.range", median, bare(it.least()), bare(it.most()), it.sessions());
+  }
+
+  private String bare(Amount amount) {
+    return phrases.amounts().numberOf(amount);
+  }
+
+  /** How likely so uneven a split is by chance, and what is left without drift. */
+  public List<String> sure(TrackDifference row) {
+    List<String> said = new ArrayList<>();
+    if (row.chance() > 0) {
+      said.add(
+          say("chance", phrases.amounts().number(1 / row.chance(), row.chance() > 0.1 ? 1 : 0)));
+    }
+    row.withoutDrift().ifPresent(without -> said.add(without(row, without)));
+    return said;
+  }
+
+  /** What is left of a difference without drift, with its interval. */
+  public String without(TrackDifference row, WithoutDrift without) {
+    Setting setting = row.setting();
+    List<String> taken =
+        without.taken().stream().sorted().map(each -> say("Drift." + each.name())).toList();
+    boolean less = without.by().value().signum() < 0;
+    Amount near = less ? without.high() : without.low();
+    Amount far = less ? without.low() : without.high();
+    return say(
+        "without",
+        String.join(", ", taken),
+        moved(setting, without.by()),
+        without.beyondNoise() ? size(near) : moved(setting, near),
+        without.beyondNoise() ? size(far) : moved(setting, far));
+  }
+
+  private String size(Amount by) {
+    Amount shown = rounded(by);
+    return phrases.amounts().numberOf(shown.withValue(shown.value().abs()));
+  }
+
+  private String moved(Setting setting, Amount by) {
+    Amount none = by.withValue(java.math.BigDecimal.ZERO);
+    return changes.difference(setting, none, rounded(by));
+  }
+
+  private static Amount rounded(Amount amount) {
+    return amount.withValue(amount.value().setScale(1, java.math.RoundingMode.HALF_UP));
+  }
+
+  /** Each step of a setting with its day and, before a moto, which. */
+  public List<String> steps(SettingHistory history) {
+    List<String> said = new ArrayList<>();
+    for (SettingHistory.Step step : history.steps()) {
+      String reading = readings.reading(history.setting(), step.reading());
+      said.add(
+          step.moto().isPresent()
+              ? say(
+                  "history.step",
+                  step.day(),
+                  phrases.say("Cli", "moto", step.moto().getAsInt() + 1),
+                  reading)
+              : say("history.start", step.day(), reading));
+    }
+    return said;
+  }
+
+  public String mark(SettingHistory history, SettingHistory.Mark mark) {
+    return mark.reading()
+        .map(
+            wanted ->
+                say("history.BASELINE.to", mark.day(), readings.reading(history.setting(), wanted)))
+        .orElseGet(() -> say("history." + mark.kind().name(), mark.day()));
+  }
+}
