@@ -72,10 +72,12 @@ public final class LapDots {
 
   private void grid() {
     int fit = (int) Math.max(2, (height - BOTTOM) / 28);
-    for (BigDecimal tick : up.ticks(fit)) {
-      double level = y(tick.doubleValue());
+    List<BigDecimal> ticks = up.ticks(fit);
+    List<String> labels = Axis.labels(ticks);
+    for (int i = 0; i < ticks.size(); i++) {
+      double level = y(ticks.get(i).doubleValue());
       shapes.add(new Shape.Line(LEFT, level, width - EDGE, level, Ink.HAIR, 1));
-      text(LEFT - 6, level + 4, Axis.label(tick), Shape.Anchor.END, Ink.SOFT);
+      text(LEFT - 6, level + 4, labels.get(i), Shape.Anchor.END, Ink.SOFT);
     }
     text(LEFT - 6, TEXT, up.title(), Shape.Anchor.END, Ink.SOFT);
   }

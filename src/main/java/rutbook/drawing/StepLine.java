@@ -82,10 +82,12 @@ public final class StepLine {
   }
 
   private void grid() {
-    for (BigDecimal tick : up.ticks((int) Math.max(2, (height - TOP - BOTTOM) / 26))) {
-      double level = y(tick.doubleValue());
+    List<BigDecimal> ticks = up.ticks((int) Math.max(2, (height - TOP - BOTTOM) / 26));
+    List<String> labels = Axis.labels(ticks);
+    for (int i = 0; i < ticks.size(); i++) {
+      double level = y(ticks.get(i).doubleValue());
       shapes.add(new Shape.Line(LEFT, level, width - RIGHT, level, Ink.HAIR, 1));
-      text(LEFT - 6, level + 4, Axis.label(tick), Shape.Anchor.END);
+      text(LEFT - 6, level + 4, labels.get(i), Shape.Anchor.END);
     }
     text(0, TEXT, up.title(), Shape.Anchor.START);
   }
