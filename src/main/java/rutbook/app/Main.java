@@ -33,13 +33,13 @@ public final class Main {
   private final Terminal out = new Terminal(inItsCharset(System.out), charset());
   private final Terminal errors = new Terminal(inItsCharset(System.err), charset());
 
-  private Main() {}
+  Main() {}
 
   public static void main(String[] arguments) {
     System.exit(new Main().run(arguments));
   }
 
-  private int run(String[] arguments) {
+  int run(String... arguments) {
     RutbookCommand command =
         new RutbookCommand(out, this::read, this::put, this::tour, this::window);
     return command.execute(errors, this::log, arguments);
