@@ -102,11 +102,19 @@ public final class RutbookCommand implements Runnable {
             return refused(refusal, errors, json);
           }
           log.accept(thrown);
-          String name = thrown.getClass().getSimpleName();
-          String said = Phrases.english(Display.METRIC).say("Cli", "unexpected", name);
-          return refused(Refusal.unexpected(said), errors, json);
+          return refused(unexpected(thrown), errors, json);
         });
-    return line.execute(words);
+    try {
+      return line.execute(words);
+    } catch (OutOfMemoryError | StackOverflowError tooMuch) {
+      log.accept(tooMuch);
+      return refused(unexpected(tooMuch), errors, json);
+    }
+  }
+
+  private static Refusal unexpected(Throwable thrown) {
+    String name = thrown.getClass().getSimpleName();
+    return Refusal.unexpected(Phrases.english(Display.METRIC).say("Cli", "unexpected", name));
   }
 
   private int refused(Refusal refusal, Terminal errors, boolean json) {
