@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
+import javafx.scene.control.TextField;
 import rutbook.notebook.Notebook;
 import rutbook.ui.controls.RowKey;
 
@@ -31,6 +32,20 @@ final class BikePictures {
     views.add(view(season, "windows-form", Place.BikePart.SHOCK, "sag-windows"));
     views.add(view(season, "shock-form", Place.BikePart.SHOCK, "shock-build"));
     views.add(view(season, "fork-form", Place.BikePart.FORK, "fork-build"));
+    views.add(view(season, "gas", Place.BikePart.FORK, "gas"));
+    views.add(view(season, "fork-table", Place.BikePart.FORK, "fork-chart-table-key"));
+    views.add(
+        new Pictures.View(
+            "season-bike-which",
+            notebooks.get("season"),
+            shown -> {
+              shown.go(new Place.Bike(Place.BikePart.SETTINGS));
+              shown.touch();
+              ((RowKey) shown.scene().lookup("#bike-setting-fork-compression")).fire();
+              shown.touch();
+              ((TextField) shown.scene().lookup("#setting-most")).setText("14");
+              shown.touch("setting-form-save");
+            }));
     views.add(view(season, "geometry-form", Place.BikePart.STEERING, "geometry"));
     views.add(view(season, "torque-form", Place.BikePart.TORQUES, "torque-0"));
     views.add(view(season, "event-form", Place.BikePart.HISTORY, "event-fault"));
@@ -68,7 +83,7 @@ final class BikePictures {
 
   private static void second(Pictures.Shown shown) {
     shown.go(new Place.Bike(Place.BikePart.SETTINGS));
-    ((javafx.scene.control.TextField) shown.scene().lookup("#start-name")).setText("Blue 250");
+    ((TextField) shown.scene().lookup("#start-name")).setText("Blue 250");
     shown.touch("start-next");
   }
 }

@@ -79,7 +79,7 @@ final class HistorySection extends Section {
     if (!model.outside().isEmpty()) {
       box.getChildren().add(SheetSummary.outside(desk(), model));
     }
-    return box;
+    return Rows.scrolled(box);
   }
 
   private Node event(String id, EventKind kind) {

@@ -1,51 +1,135 @@
 package rutbook.ui.bike;
 
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import javafx.scene.Node;
+import javafx.scene.layout.VBox;
+import rutbook.drawing.OilChart;
+import rutbook.figures.OilFigures;
+import rutbook.figures.OilStanding;
 import rutbook.notebook.Oil;
+import rutbook.notebook.OilId;
+import rutbook.ui.controls.ChartView;
 import rutbook.ui.controls.Keys;
+import rutbook.units.Dimension;
+import rutbook.words.OilWords;
 
-/** The oils on the shelf, and how thick each is at riding temperature. */
+/** The oils on the shelf, how thick each is when ridden, and what one does in place of another. */
 final class OilSection extends Section {
+  private static final double CHART_HEIGHT = 300;
+
   private final TwoSides sides = new TwoSides();
+  private final ChartView chart;
+  private Optional<OilTry> oilTry = Optional.empty();
+  private String tried = "";
 
   OilSection(BikeDesk desk) {
     super(desk, "oil");
+    chart = FigureNodes.chart(desk, "oil-chart", CHART_HEIGHT);
     getChildren().add(sides);
   }
 
   @Override
   void show(BikeModel model) {
     List<Oil> oils = model.notebook().shelf().oils();
-    sides.otherwise(
-        Rows.aside(
-            desk().text("oil.title"),
-            Keys.prose(desk().text("oil.aside"), "soft"),
-            Rows.keys(Keys.mainKey("oil-add", desk().text("oil.add"), this::newThing))));
-    List<TwoSides.Row> rows = oils.stream().map(this::row).toList();
+    Optional<OilId> id = OilStanding.inFork(model.timeline());
+    Optional<Oil> inFork =
+        oils.stream().filter(oil -> id.equals(Optional.of(oil.id()))).findFirst();
+    sides.otherwise(aside(oils, inFork));
+    List<OilStanding> standing =
+        oils.stream().map(oil -> OilStanding.of(oil, Optional.empty())).toList();
+    List<TwoSides.Row> rows = standing.stream().map(each -> row(each, inFork)).toList();
     sides.show(
         List.of(
             new TwoSides.Part(
                 rows.isEmpty()
                     ? Optional.of(Keys.prose(desk().text("oil.none"), "soft"))
                     : Optional.empty(),
-                rows)));
+                rows),
+            new TwoSides.Part(
+                Optional.of(FigureNodes.stack(figures(standing, inFork))), List.of())));
   }
 
-  private TwoSides.Row row(Oil oil) {
+  private TwoSides.Row row(OilStanding standing, Optional<Oil> inFork) {
+    Oil oil = standing.oil();
     String more =
         desk()
             .words()
             .joined(
                 List.of(
                     oil.kv40().map(each -> desk().text("oil.kv40.of", each)),
-                    oil.kv100().map(each -> desk().text("oil.kv100.of", each))));
+                    oil.kv100().map(each -> desk().text("oil.kv100.of", each)),
+                    inFork.filter(oil::equals).map(each -> desk().text("oil.in.fork"))));
+    String value =
+        standing
+            .at()
+            .found()
+            .map(at -> desk().text("oil.at", at.viscosity(), at.temperature()))
+            .orElse("");
     return new TwoSides.Row(
         "oil-" + oil.id(),
         oil,
-        Rows.face(oil.name(), more, ""),
+        Rows.face(oil.name(), more, value),
         desk().text("said", oil.name(), more),
         () -> new OilForm(desk(), Optional.of(oil), sides::close));
+  }
+
+  private List<Node> figures(List<OilStanding> oils, Optional<Oil> inFork) {
+    FigureNodes nodes = new FigureNodes(desk());
+    List<Node> shown = new ArrayList<>();
+    List<OilChart.Line> lines = new ArrayList<>();
+    for (OilStanding oil : oils) {
+      OilFigures.line(oil.oil())
+          .found()
+          .ifPresent(
+              line ->
+                  lines.add(
+                      new OilChart.Line(
+                          oil.oil().name(), line, inFork.equals(Optional.of(oil.oil())))));
+    }
+    if (!lines.isEmpty()) {
+      chart.show(
+          OilChart.of(
+              lines,
+              OilFigures.RIDING,
+              nodes.words()::chart,
+              desk().desk().notebook().display().unit(Dimension.TEMPERATURE)));
+      shown.add(chart);
+      OilWords words = new OilWords(desk().desk().phrases());
+      shown.add(
+          nodes.table(
+              nodes
+                  .words()
+                  .say(
+                      "oil.title",
+                      desk().desk().phrases().amounts().unit(Dimension.KINEMATIC_VISCOSITY)),
+              words.shelf(oils, OilFigures.RIDING)));
+      oils.forEach(
+          oil ->
+              words
+                  .noIndex(oil)
+                  .ifPresent(said -> shown.add(Keys.prose(said, "soft", "condensed"))));
+      nodes.assumed(oils.stream().map(OilStanding::at).toList()).ifPresent(shown::add);
+    }
+    return shown;
+  }
+
+  private Node aside(List<Oil> oils, Optional<Oil> inFork) {
+    VBox box =
+        Rows.aside(
+            desk().text("oil.title"),
+            Keys.prose(desk().text("oil.aside"), "soft"),
+            Rows.keys(Keys.mainKey("oil-add", desk().text("oil.add"), this::newThing)));
+    String key = OilTry.key(oils);
+    if (oils.size() < 2) {
+      oilTry = Optional.empty();
+    } else if (oilTry.isEmpty() || !key.equals(tried)) {
+      oilTry = Optional.of(new OilTry(desk(), oils, inFork));
+    }
+    tried = key;
+    oilTry.ifPresent(box.getChildren()::add);
+    return Rows.scrolled(box);
   }
 
   @Override

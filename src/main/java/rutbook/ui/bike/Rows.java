@@ -3,6 +3,7 @@ package rutbook.ui.bike;
 import javafx.geometry.Pos;
 import javafx.scene.Node;
 import javafx.scene.control.Label;
+import javafx.scene.control.ScrollPane;
 import javafx.scene.layout.FlowPane;
 import javafx.scene.layout.HBox;
 import javafx.scene.layout.Priority;
@@ -48,5 +49,14 @@ final class Rows {
     box.getChildren().addAll(lines);
     box.getStyleClass().add("wash");
     return box;
+  }
+
+  /** In a pane that scrolls up and down where there is too little room. */
+  static ScrollPane scrolled(Node content) {
+    ScrollPane pane = new ScrollPane(content);
+    pane.setFitToWidth(true);
+    pane.setMinHeight(0);
+    pane.setHbarPolicy(ScrollPane.ScrollBarPolicy.NEVER);
+    return pane;
   }
 }

@@ -26,10 +26,7 @@ final class ShockSection extends Section {
 
   @Override
   void show(BikeModel model) {
-    sides.otherwise(
-        Rows.aside(
-            desk().text("sag.title"),
-            Rows.keys(Keys.mainKey("sag-add", desk().text("sag.add"), this::newThing))));
+    sides.otherwise(Rows.scrolled(new SagSheet(desk(), this::newThing)));
     List<TwoSides.Part> parts = new ArrayList<>();
     parts.add(
         new TwoSides.Part(

@@ -1,0 +1,190 @@
+package rutbook.ui.controls;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.function.UnaryOperator;
+import java.util.stream.Collectors;
+import javafx.scene.AccessibleRole;
+import javafx.scene.control.Label;
+import javafx.scene.control.ToggleButton;
+import javafx.scene.input.KeyEvent;
+import javafx.scene.input.MouseEvent;
+import javafx.scene.layout.Region;
+import javafx.scene.layout.VBox;
+import rutbook.drawing.Chart;
+import rutbook.drawing.ChartDrawing;
+import rutbook.drawing.ChartLayout;
+import rutbook.ui.fx.DrawingView;
+import rutbook.words.Table;
+
+/**
+ * A chart to look at: values under the pointer or, with the arrow keys, under a line that is moved
+ * along it; the same as a table.
+ */
+public final class ChartView extends VBox {
+  private static final int TABLE_ROWS = 11;
+  private static final double STEPS = 50;
+  private static final double BASE_TEXT = 14;
+
+  /** The chart and, over it, the pointer. */
+  private final class Picture extends Region {
+    private final DrawingView drawn = new DrawingView();
+    private final DrawingView pointer = new DrawingView();
+
+    Picture() {
+      getChildren().addAll(drawn, pointer);
+      pointer.setMouseTransparent(true);
+      widthProperty().addListener((width, before, now) -> redraw());
+      heightProperty().addListener((height, before, now) -> redraw());
+    }
+
+    @Override
+    protected void layoutChildren() {
+      drawn.resizeRelocate(0, 0, getWidth(), getHeight());
+      pointer.resizeRelocate(0, 0, getWidth(), getHeight());
+    }
+  }
+
+  private final Picture picture = new Picture();
+  private final Label reading = Keys.prose("", "condensed");
+  private final ToggleButton asTable;
+  private final UnaryOperator<String> numerals;
+  private final String hint;
+  private Chart chart;
+  private ChartLayout layout;
+  private double across;
+
+  /**
+   * @param id of the chart; its table key has it too
+   * @param hint what is said below it until something is pointed at
+   * @param number a number as the language writes it, from its plain form
+   */
+  public ChartView(
+      String id, String hint, String tableKey, double height, UnaryOperator<String> number) {
+    super(6);
+    this.hint = hint;
+    this.numerals = number;
+    setId(id);
+    picture.setId(id + "-picture");
+    picture.setPrefHeight(height);
+    picture.setMinHeight(ChartLayout.Size.LEAST_HEIGHT * 2);
+    picture.setFocusTraversable(true);
+    picture.setAccessibleRole(AccessibleRole.SLIDER);
+    picture.getStyleClass().add("ruler-control");
+    picture.addEventHandler(MouseEvent.MOUSE_MOVED, event -> pointAt(event.getX()));
+    picture.addEventHandler(MouseEvent.MOUSE_DRAGGED, event -> pointAt(event.getX()));
+    picture.addEventHandler(MouseEvent.MOUSE_PRESSED, event -> picture.requestFocus());
+    picture.addEventHandler(KeyEvent.KEY_PRESSED, this::key);
+    reading.setId(id + "-reading");
+    asTable = Keys.choice(id + "-table-key", tableKey, this::layOut);
+    layOut();
+  }
+
+  public void show(Chart next) {
+    boolean same = next.equals(chart);
+    chart = next;
+    if (!same) {
+      across = chart.across().least();
+      reading.setText(hint);
+      picture.pointer.setVisible(false);
+      redraw();
+      layOut();
+    }
+  }
+
+  private void layOut() {
+    if (asTable.isSelected() && chart != null) {
+      getChildren().setAll(new WordTable(table()), asTable);
+    } else {
+      getChildren().setAll(picture, reading, asTable);
+    }
+  }
+
+  private void redraw() {
+    double scale = Math.max(0.8, reading.getFont().getSize() / BASE_TEXT);
+    boolean room =
+        picture.getWidth() >= ChartLayout.Size.LEAST_WIDTH * scale
+            && picture.getHeight() >= ChartLayout.Size.LEAST_HEIGHT * scale;
+    if (chart != null && room) {
+      layout =
+          new ChartLayout(
+              chart, new ChartLayout.Size(picture.getWidth(), picture.getHeight(), scale));
+      picture.drawn.show(ChartDrawing.of(layout));
+      picture.setAccessibleText(
+          chart.up().title() + ", " + chart.across().title() + ". " + reading.getText());
+    }
+  }
+
+  private void pointAt(double x) {
+    if (layout != null) {
+      point(layout.across(x));
+    }
+  }
+
+  private void point(double place) {
+    Chart.Reading at = chart.at(place);
+    across = at.across();
+    picture.pointer.setVisible(true);
+    picture.pointer.show(ChartDrawing.pointer(layout, at));
+    reading.setText(said(at));
+    picture.setAccessibleText(reading.getText());
+  }
+
+  private void key(KeyEvent event) {
+    if (layout == null) {
+      return;
+    }
+    double least = chart.across().least();
+    double most = chart.across().most();
+    double step = (most - least) / STEPS;
+    switch (event.getCode()) {
+      case RIGHT, UP -> point(across + step);
+      case LEFT, DOWN -> point(across - step);
+      case HOME -> point(least);
+      case END -> point(most);
+      default -> {
+        return;
+      }
+    }
+    event.consume();
+  }
+
+  /** Such as: Travel, mm 150: springs alone 1380; present 1760. */
+  private String said(Chart.Reading at) {
+    String values =
+        at.values().stream()
+            .map(value -> value.name() + " " + number(value.up()))
+            .collect(Collectors.joining(" · "));
+    return chart.across().title() + " " + number(at.across()) + ": " + values;
+  }
+
+  private String number(double value) {
+    double size = Math.abs(value);
+    int decimals = size >= 100 ? 0 : size >= 10 ? 1 : 2;
+    return numerals.apply(
+        java.math.BigDecimal.valueOf(value)
+            .setScale(decimals, java.math.RoundingMode.HALF_UP)
+            .toPlainString());
+  }
+
+  private Table table() {
+    List<String> head = new ArrayList<>();
+    head.add(chart.across().title());
+    chart.curves().forEach(curve -> head.add(curve.name()));
+    List<List<String>> rows = new ArrayList<>();
+    for (Chart.Reading at : chart.table(TABLE_ROWS)) {
+      List<String> row = new ArrayList<>();
+      row.add(number(at.across()));
+      for (Chart.Curve curve : chart.curves()) {
+        row.add(
+            at.values().stream()
+                .filter(value -> value.name().equals(curve.name()))
+                .findFirst()
+                .map(value -> number(value.up()))
+                .orElse(""));
+      }
+      rows.add(row);
+    }
+    return new Table(head, rows);
+  }
+}
