@@ -10,17 +10,22 @@ import javafx.scene.Scene;
 import javafx.scene.control.ButtonBase;
 import javafx.scene.control.Label;
 import javafx.scene.control.TextField;
+import javafx.scene.input.KeyCode;
+import javafx.scene.input.KeyEvent;
 import javafx.stage.Stage;
 import org.junit.jupiter.api.Test;
 import org.testfx.framework.junit5.ApplicationTest;
 import rutbook.edit.Editor;
+import rutbook.edit.ShelfEdit;
 import rutbook.notebook.Bench;
 import rutbook.notebook.Bike;
 import rutbook.notebook.End;
 import rutbook.notebook.Entry;
 import rutbook.notebook.EventKind;
 import rutbook.notebook.FaultSeen;
+import rutbook.notebook.ForkParts;
 import rutbook.notebook.Notebook;
+import rutbook.notebook.Parts;
 import rutbook.notebook.Range;
 import rutbook.notebook.SagLengths;
 import rutbook.notebook.Setting;
@@ -249,6 +254,68 @@ class BikePageTest extends ApplicationTest {
     Entry.Baseline baseline = Timeline.of(editor.present(), bike().id()).baseline().orElseThrow();
     assertThat(baseline.reason()).isEqualTo("good on loam");
     assertThat(baseline.setup()).isEqualTo(Bench.setup());
+  }
+
+  @Test
+  void theForkChartIsReadByKeyAndAsATable() {
+    fullFork();
+    interact(() -> open(Place.BikePart.FORK));
+    Node picture = node("fork-chart-picture");
+    interact(
+        () ->
+            picture.fireEvent(
+                new KeyEvent(
+                    KeyEvent.KEY_PRESSED, "", "", KeyCode.END, false, false, false, false)));
+    assertThat(said("fork-chart-reading"))
+        .startsWith("Travel, mm 300: ")
+        .contains("present, 335 mL ")
+        .contains("springs alone ");
+    assertThat(picture.getAccessibleText()).isEqualTo(said("fork-chart-reading"));
+    touch("fork-chart-table-key");
+    assertThat(scene.lookup(".word-table").getAccessibleText()).contains("300: ");
+    type("fill-try", "500");
+    assertThat(said("fill-try-error")).contains("the most is 380 mL");
+    type("fill-try", "350");
+    assertThat(((javafx.scene.layout.VBox) node("fill-try-said")).getChildren()).hasSize(4);
+  }
+
+  /** The least that a curve of the bench's fork needs besides its fills and springs. */
+  private void fullFork() {
+    Sheet sheet = bike().latestSheet();
+    ForkParts fork = sheet.parts().fork();
+    ForkParts known =
+        new ForkParts(
+            fork.kind(),
+            Optional.of(Bench.mm("300")),
+            Optional.of(Bench.mm("48")),
+            fork.tubeBore(),
+            fork.cartridgeRod(),
+            fork.springSteel(),
+            fork.airLeg(),
+            fork.valving());
+    Parts parts = sheet.parts();
+    interact(
+        () ->
+            editor.make(
+                new ShelfEdit.PutSheet(
+                    bike().id(),
+                    sheet.withParts(
+                        new Parts(known, parts.shock(), parts.geometry(), parts.sag())))));
+  }
+
+  @Test
+  void whatAForkCurveLacksIsSaidInItsPlace() {
+    fullFork();
+    Sheet sheet = bike().latestSheet();
+    interact(() -> open(Place.BikePart.FORK));
+    touch("fork-build");
+    type("fork-travel", "");
+    touch("fork-form-save");
+    assertThat(bike().latestSheet().parts().fork().travel()).isEmpty();
+    assertThat(scene.lookup("#fork-chart")).isNull();
+    interact(editor::undo);
+    assertThat(bike().latestSheet()).isEqualTo(sheet);
+    node("fork-chart");
   }
 
   @Test

@@ -83,6 +83,7 @@ final class BikePictures {
 
   private static void second(Pictures.Shown shown) {
     shown.go(new Place.Bike(Place.BikePart.SETTINGS));
+    shown.touch();
     ((TextField) shown.scene().lookup("#start-name")).setText("Blue 250");
     shown.touch("start-next");
   }

@@ -185,10 +185,16 @@ public final class BikePage extends Page {
     }
   }
 
+  /** Why the sheet began; since when, unless the list of sheets beside it says so. */
   private String about(BikeModel model) {
-    String reason = model.sheet().reason().isBlank() ? "" : ": " + model.sheet().reason();
+    String reason = model.sheet().reason();
+    boolean listed = model.bike().sheets().size() > 1;
+    if (model.isLatest() && (listed || reason.isBlank())) {
+      return reason.isBlank() ? bikeDesk.text("sheet.from", model.sheet().from()) : reason;
+    }
     String key = model.isLatest() ? "sheet.about" : "sheet.about.older";
-    return bikeDesk.text(key, model.sheet().from(), reason);
+    String known = reason.isBlank() ? bikeDesk.text("sheet.no.reason") : reason;
+    return bikeDesk.text(key, model.sheet().from(), known);
   }
 
   private void showSheets(BikeModel model) {

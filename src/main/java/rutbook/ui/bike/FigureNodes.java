@@ -37,8 +37,10 @@ final class FigureNodes {
         plain -> desk.words().number(Double.parseDouble(plain), 2));
   }
 
+  /** A table under its title; without one where it is blank. */
   Node table(String title, Table table) {
-    return new VBox(4, Keys.prose(title, "group-title"), new WordTable(table));
+    WordTable shown = new WordTable(table);
+    return title.isBlank() ? shown : new VBox(4, Keys.prose(title, "group-title"), shown);
   }
 
   /** What is missing before there can be a figure; empty when nothing is. */

@@ -31,7 +31,9 @@ abstract class Form extends VBox {
 
   private final BikeDesk desk;
   private final Runnable close;
+  private final Label heading;
   private final GridPane grid = new GridPane();
+  private final ScrollPane scroll = new ScrollPane();
   private final List<Ask<?>> asks = new ArrayList<>();
   private final FlowPane bar = new FlowPane(8, 8);
   private final VBox foot = new VBox(10);
@@ -58,7 +60,8 @@ abstract class Form extends VBox {
       half.setPercentWidth(50);
       grid.getColumnConstraints().add(half);
     }
-    ScrollPane scroll = new ScrollPane(grid);
+    heading = Keys.prose(title, "card-title");
+    scroll.setContent(grid);
     scroll.setFitToWidth(true);
     scroll.setMinHeight(0);
     scroll.setHbarPolicy(ScrollPane.ScrollBarPolicy.NEVER);
@@ -69,7 +72,7 @@ abstract class Form extends VBox {
             Keys.mainKey(id + "-save", desk.text("save"), this::trySave),
             Keys.key(id + "-cancel", desk.text("cancel"), close));
     foot.getChildren().add(bar);
-    getChildren().addAll(Keys.prose(title, "card-title"), scroll, foot);
+    getChildren().addAll(heading, scroll, foot);
     setMinHeight(0);
     addEventHandler(KeyEvent.KEY_PRESSED, this::key);
   }
@@ -126,11 +129,16 @@ abstract class Form extends VBox {
     return key;
   }
 
-  /** Puts a question in the place of the keys; null brings the keys back. */
+  /** Puts a question in the place of fields and keys; null brings them back as they were. */
   final void instead(Node question) {
-    foot.getChildren().setAll(question == null ? bar : question);
+    refuse("");
     if (question == null) {
-      refuse("");
+      foot.getChildren().setAll(bar);
+      getChildren().setAll(heading, scroll, foot);
+    } else {
+      foot.getChildren().clear();
+      VBox.setVgrow(question, Priority.ALWAYS);
+      getChildren().setAll(heading, question, foot);
     }
   }
 

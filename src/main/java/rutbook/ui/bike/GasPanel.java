@@ -2,7 +2,10 @@ package rutbook.ui.bike;
 
 import java.util.List;
 import java.util.Optional;
+import javafx.geometry.Insets;
 import javafx.scene.Node;
+import javafx.scene.control.ScrollPane;
+import javafx.scene.layout.ColumnConstraints;
 import javafx.scene.layout.GridPane;
 import javafx.scene.layout.VBox;
 import rutbook.figures.GasFigures;
@@ -44,13 +47,21 @@ final class GasPanel extends VBox {
     GridPane grid = new GridPane();
     grid.setHgap(12);
     grid.setVgap(10);
+    for (int i = 0; i < 2; i++) {
+      ColumnConstraints half = new ColumnConstraints();
+      half.setPercentWidth(50);
+      grid.getColumnConstraints().add(half);
+    }
     grid.addRow(0, altitudeBefore, altitudeAfter);
     grid.addRow(1, warmthBefore, warmthAfter);
+    ScrollPane scroll = Rows.scrolled(said);
+    setVgrow(scroll, Priority.ALWAYS);
+    said.setPadding(new Insets(0, 14, 0, 0));
     getChildren()
         .addAll(
             Keys.label(desk.text("gas.row"), "card-title"),
             grid,
-            Rows.scrolled(said),
+            scroll,
             Rows.keys(Keys.key("gas-close", desk.text("cancel"), close)));
     reckon();
   }

@@ -23,6 +23,7 @@ final class Rows {
       text.getChildren().add(Keys.prose(more, "soft", "condensed"));
     }
     text.setMinWidth(0);
+    text.setAlignment(Pos.CENTER_LEFT);
     HBox.setHgrow(text, Priority.ALWAYS);
     Label said = Keys.label(value, "number");
     said.getStyleClass().addAll(valueStyles);

@@ -28,12 +28,12 @@ final class SagSheet extends VBox {
             .orElseGet(() -> desk.text("sag.title"));
     List<Node> lines = new ArrayList<>();
     lines.add(Keys.prose(title, "card-title"));
+    lines.add(Rows.keys(Keys.mainKey("sag-add", desk.text("sag.add"), measure)));
     if (rear.isEmpty()) {
       lines.add(Keys.prose(desk.text("sag.start"), "soft"));
     } else {
       add(lines, desk, nodes, rear.get());
     }
-    lines.add(Rows.keys(Keys.mainKey("sag-add", desk.text("sag.add"), measure)));
     getChildren().setAll(lines);
   }
 

@@ -8,7 +8,9 @@ import java.util.Set;
 import java.util.function.Consumer;
 import java.util.function.UnaryOperator;
 import javafx.scene.control.Label;
+import javafx.scene.control.ScrollPane;
 import javafx.scene.layout.FlowPane;
+import javafx.scene.layout.Priority;
 import javafx.scene.layout.VBox;
 import rutbook.notebook.Sheet;
 import rutbook.ui.controls.AskText;
@@ -38,7 +40,6 @@ final class WhichSheet extends VBox {
     this.desk = desk;
     this.next = next;
     setId("which-sheet");
-    getStyleClass().add("caution");
     Fields fields = new Fields(desk);
     from = fields.day("which-from", "which.from", desk.desk().today());
     reason = fields.text("which-reason", "which.reason", reason(changes));
@@ -52,17 +53,22 @@ final class WhichSheet extends VBox {
                 desk.text("which.correct", next.from()),
                 () -> done.accept(desk.put(next))),
             Keys.key("which-back", desk.text("which.back"), back));
-    getChildren()
-        .addAll(
+    VBox box =
+        new VBox(
+            10,
             Keys.prose(desk.text("which.title"), "strong"),
             Keys.prose(desk.text("which.text"), "condensed"),
             from,
-            reason,
-            keys);
+            reason);
+    box.getStyleClass().add("caution");
     List<Outside> outside = Outside.of(desk.model().timeline(), next);
     if (!outside.isEmpty()) {
-      getChildren().add(2, told(outside));
+      box.getChildren().add(told(outside));
     }
+    ScrollPane scroll = Rows.scrolled(box);
+    setVgrow(scroll, Priority.ALWAYS);
+    setMinHeight(0);
+    getChildren().addAll(scroll, keys);
   }
 
   private String reason(Set<SheetChange> changes) {
@@ -77,7 +83,7 @@ final class WhichSheet extends VBox {
             ? "\n" + desk.text("outside.more", outside.size() - MOST_TOLD)
             : "";
     Label label =
-        Keys.prose(desk.text("which.outside") + "\n" + String.join("\n", lines) + rest, "due");
+        Keys.prose(desk.text("which.outside") + "\n" + String.join("\n", lines) + rest, "strong");
     label.setId("which-outside");
     return label;
   }

@@ -12,11 +12,13 @@ import rutbook.words.Table;
 /** A table of words and values: names at the left, values at the right, nothing cut. */
 public final class WordTable extends GridPane {
   private static final double GAP = 14;
+  private static final double MOST_WIDTH = 640;
 
   public WordTable(Table table) {
     getStyleClass().add("word-table");
     setHgap(GAP);
     setVgap(4);
+    setMaxWidth(MOST_WIDTH);
     setFocusTraversable(true);
     setAccessibleRole(AccessibleRole.TEXT);
     setAccessibleText(said(table));
