@@ -20,6 +20,7 @@ import rutbook.notebook.Sheet;
 import rutbook.physics.ForkChange;
 import rutbook.units.Amount;
 
+/** The fork's force and reserve for each fill, from the terminal. */
 @Command(
     name = "fork",
     description =

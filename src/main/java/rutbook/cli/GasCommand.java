@@ -9,6 +9,7 @@ import rutbook.figures.Riding;
 import rutbook.json.GasAnswer;
 import rutbook.units.Amount;
 
+/** What gauges read elsewhere, from the terminal. */
 @Command(
     name = "gas",
     description =

@@ -18,6 +18,7 @@ import rutbook.units.Amount;
 import rutbook.units.Length;
 import rutbook.words.OilWords;
 
+/** The oils of the shelf beside the one in the fork, from the terminal. */
 @Command(
     name = "oil",
     description =

@@ -13,6 +13,7 @@ import rutbook.notebook.Timeline;
 import rutbook.units.Amount;
 import rutbook.words.FigureWords;
 
+/** The sag worksheet of the rear, from the terminal. */
 @Command(
     name = "sag",
     description =

@@ -9,6 +9,7 @@ import rutbook.json.SteeringAnswer;
 import rutbook.units.Amount;
 import rutbook.units.Length;
 
+/** Rake, trail and pitch over the height of the fork, from the terminal. */
 @Command(
     name = "steering",
     description =

@@ -9,7 +9,7 @@ import rutbook.stats.Normal;
  */
 final class RatingChances {
   /** Noise sds that are considered, severity points. */
-  static final double[] NOISE = {0.5, 0.65, 0.8, 1.0, 1.3};
+  private static final double[] NOISE = {0.5, 0.65, 0.8, 1.0, 1.3};
 
   static final int NOT_MENTIONED = -1;
 
