@@ -2,6 +2,7 @@ package rutbook.words;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import rutbook.notebook.Range;
 import rutbook.notebook.Setting;
 import rutbook.notebook.Tightening;
@@ -28,9 +29,17 @@ public final class PlanWords {
 
   /** What is done, and to which setting and leg. */
   public String title(Step step) {
-    String kind = phrases.say(AREA, "Kind." + step.kind().name());
+    String kind = counted("Kind." + step.kind().name(), step.setting());
     String about = about(step);
     return about.isEmpty() ? kind : phrases.say(AREA, "about", kind, about);
+  }
+
+  /** An adjuster that counts from open or from a mark is turned the other way. */
+  private String counted(String key, Optional<Setting> setting, Object... facts) {
+    return setting
+        .map(each -> key + "." + each.scale().datum().name())
+        .flatMap(own -> phrases.sayIfKnown(AREA, own, facts))
+        .orElseGet(() -> phrases.say(AREA, key, facts));
   }
 
   private String about(Step step) {
@@ -140,7 +149,7 @@ public final class PlanWords {
     String setting = phrases.sentence(readings.setting(back.setting()));
     if (item.action() == ReturnItem.Action.RE_REFERENCE) {
       String key = back.setting().role().isClicker() ? "re-reference" : "measure";
-      return phrases.say(AREA, key, setting);
+      return counted(key, Optional.of(back.setting()), setting);
     }
     String to =
         back.unknown()

@@ -6,12 +6,15 @@ import java.util.List;
 import java.util.Optional;
 import org.junit.jupiter.api.Test;
 import rutbook.notebook.Bench;
+import rutbook.notebook.Datum;
 import rutbook.notebook.Reading;
 import rutbook.notebook.Renewed;
+import rutbook.notebook.Scale;
 import rutbook.notebook.Scope;
 import rutbook.notebook.Sense;
 import rutbook.notebook.Setting;
 import rutbook.notebook.Setup;
+import rutbook.notebook.Sheet;
 import rutbook.notebook.StepId;
 import rutbook.units.Display;
 import rutbook.words.BenchWords;
@@ -125,5 +128,38 @@ class TradeFactsTest {
     BenchWords bench = new BenchWords(Phrases.english(Display.US));
     assertThat(bench.headline(fill)).isEqualTo(Optional.of("12.84 fl oz"));
     assertThat(bench.otherSystem(fill)).isEqualTo(Optional.of("380 mL"));
+  }
+
+  @Test
+  void anAdjusterThatCountsFromOpenIsTurnedTheOtherWay() {
+    Setting compression = Bench.sheet().setting(Bench.FORK_COMPRESSION).orElseThrow();
+    Scale scale = compression.scale();
+    Setting fromOpen =
+        new Setting(
+            compression.id(),
+            compression.name(),
+            compression.role(),
+            compression.carrier(),
+            new Scale(
+                scale.limits(),
+                scale.wish(),
+                scale.step(),
+                Datum.IN_FROM_OPEN,
+                Sense.FIRMER,
+                scale.total()),
+            compression.work());
+    Sheet sheet =
+        Bench.sheet()
+            .withSettings(
+                Bench.sheet().settings().stream()
+                    .map(each -> each.id().equals(fromOpen.id()) ? fromOpen : each)
+                    .toList());
+    Plan plan = Jobs.plan(Jobs.from(sheet, Bench.setup(), Bench.setup(), Scope.FORK));
+    assertThat(us.title(step(plan, "count:fork-compression")))
+        .isEqualTo("Count out to open and write it down: Fork compression");
+    assertThat(us.title(step(plan, "count:fork-rebound")))
+        .isEqualTo("Count in to closed and write it down: Fork rebound");
+    assertThat(us.title(step(plan, "place:fork-compression")))
+        .isEqualTo("Turn in to the baseline: Fork compression");
   }
 }

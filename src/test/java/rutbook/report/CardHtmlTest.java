@@ -77,7 +77,7 @@ class CardHtmlTest {
     assertThat(template.page(card))
         .contains("345 mL", "11.67 fl oz", "Limits 300 to 380 mL (10.15 to 12.84 fl oz).")
         .contains("2¼ turns out", "Baseline 2 turns out.")
-        .contains("The service manual rules on torque, fill and quantity.")
+        .contains("The service manual rules on torques, fills and intervals.")
         .contains("Never open a gas-charged reservoir");
   }
 }
