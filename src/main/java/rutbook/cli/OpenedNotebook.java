@@ -42,14 +42,20 @@ record OpenedNotebook(Notebook notebook, Bike bike, Phrases phrases) {
     String names =
         String.join(
             ", ", notebook.bikes().stream().map(each -> phrases.safe(each.name())).toList());
-    return notebook.bikes().stream()
-        .filter(each -> each.name().equalsIgnoreCase(name) || each.id().text().equals(name))
-        .findFirst()
-        .orElseThrow(
-            () ->
-                Refusal.use(
-                    phrases.say(
-                        "Cli", name.isEmpty() ? "which-bike" : "no-such-bike", name, names)));
+    List<Bike> meant =
+        notebook.bikes().stream().filter(each -> each.id().text().equals(name)).toList();
+    if (meant.isEmpty()) {
+      meant = notebook.bikes().stream().filter(each -> each.name().equalsIgnoreCase(name)).toList();
+    }
+    if (meant.size() > 1) {
+      String ids = String.join(", ", meant.stream().map(each -> each.id().text()).toList());
+      throw Refusal.use(phrases.say("Cli", "which-bike", name, ids));
+    }
+    if (meant.isEmpty()) {
+      throw Refusal.use(
+          phrases.say("Cli", name.isEmpty() ? "which-bike" : "no-such-bike", name, names));
+    }
+    return meant.get(0);
   }
 
   /**

@@ -38,17 +38,20 @@ final class References {
           timeline, timeline.baseline().orElseThrow(() -> Refusal.use(opened.say("no-baseline"))));
     }
     if (reference.startsWith(TRACK)) {
-      return best(reference.substring(TRACK.length()).replace("\"", "").strip());
+      return best(spelt(reference.substring(TRACK.length())));
     }
     Matcher matcher = DAY.matcher(reference);
     if (!matcher.matches()) {
       throw Refusal.use(opened.say("no-reference", reference));
     }
-    Entry.Session session = session(day(matcher.group(1)));
-    Track track = opened.notebook().shelf().track(session.track()).orElseThrow();
+    LocalDate day = day(matcher.group(1));
     return matcher.group(2) == null
-        ? Subject.of(timeline, session, track)
-        : Subject.of(timeline, session, track, moto(session, matcher.group(2)));
+        ? left(session(day))
+        : moto(sessions(day), day, Integer.parseInt(matcher.group(2)));
+  }
+
+  private Subject left(Entry.Session session) {
+    return Subject.of(timeline, session, track(session));
   }
 
   private LocalDate day(String text) {
@@ -59,40 +62,58 @@ final class References {
     }
   }
 
-  private Entry.Session session(LocalDate day) {
+  private List<Entry.Session> sessions(LocalDate day) {
     List<Entry.Session> sessions =
         timeline.sessions().stream().filter(each -> each.day().equals(day)).toList();
     if (sessions.isEmpty()) {
       throw Refusal.use(opened.say("no-session", day));
     }
+    return sessions;
+  }
+
+  private Entry.Session session(LocalDate day) {
+    List<Entry.Session> sessions = sessions(day);
     if (sessions.size() > 1) {
-      String tracks = String.join(", ", sessions.stream().map(this::trackName).toList());
+      String tracks = String.join(", ", sessions.stream().map(each -> track(each).name()).toList());
       throw Refusal.use(opened.say("several-sessions", day, tracks));
     }
     return sessions.get(0);
   }
 
-  private String trackName(Entry.Session session) {
-    return opened.notebook().shelf().track(session.track()).orElseThrow().name();
+  private Track track(Entry.Session session) {
+    return opened.notebook().shelf().track(session.track()).orElseThrow();
   }
 
-  private int moto(Entry.Session session, String number) {
-    int moto = Integer.parseInt(number);
-    if (moto < 1 || moto > session.motos().size()) {
-      throw Refusal.use(
-          opened.say("no-moto", session.day(), String.valueOf(session.motos().size()), number));
+  /** The moto of that number, counted over all sessions of the day. */
+  private Subject moto(List<Entry.Session> sessions, LocalDate day, int number) {
+    int left = number;
+    for (Entry.Session session : sessions) {
+      if (left >= 1 && left <= session.motos().size()) {
+        return Subject.of(timeline, session, track(session), left - 1);
+      }
+      left -= session.motos().size();
     }
-    return moto - 1;
+    throw Refusal.use(
+        opened.say("no-moto", day, String.valueOf(number - left), String.valueOf(number)));
   }
 
   private Subject best(String name) {
-    Track track =
+    List<Track> tracks =
         opened.notebook().shelf().tracks().stream()
-            .filter(each -> each.name().equalsIgnoreCase(name))
-            .findFirst()
-            .orElseThrow(() -> Refusal.use(opened.say("no-track", name, trackNames())));
-    return Subject.best(timeline, track)
-        .orElseThrow(() -> Refusal.use(opened.say("never-there", track.name())));
+            .filter(each -> spelt(each.name()).equalsIgnoreCase(name))
+            .toList();
+    if (tracks.isEmpty()) {
+      throw Refusal.use(opened.say("no-track", name, trackNames()));
+    }
+    return tracks.stream()
+        .flatMap(track -> Subject.best(timeline, track).stream())
+        .findFirst()
+        .orElseThrow(() -> Refusal.use(opened.say("never-there", tracks.get(0).name())));
+  }
+
+  /** Quotation marks are the shell's as often as the rider's: they do not count. */
+  private static String spelt(String name) {
+    return name.replace("\"", "").strip();
   }
 
   private String trackNames() {

@@ -74,7 +74,7 @@ class HostileWalkTest {
 
   @Test
   void aShortWalkNeverEndsInATrace() throws IOException {
-    walk(20260503, 25);
+    walk(20260503, 10);
     assertThat(exits).contains(Exit.DONE, Exit.PROBLEM, Exit.WRONG_USE, Exit.NO_FILE);
   }
 

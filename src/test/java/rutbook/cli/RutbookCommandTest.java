@@ -27,6 +27,7 @@ class RutbookCommandTest {
           "season", Samples.season(),
           "split", Samples.splitFork(),
           "narrowed", narrowed(),
+          "twins", twoOfAName(),
           "empty", Notebook.empty(new rutbook.notebook.NotebookId("empty")));
   private final ByteArrayOutputStream out = new ByteArrayOutputStream();
   private final ByteArrayOutputStream errors = new ByteArrayOutputStream();
@@ -179,5 +180,43 @@ class RutbookCommandTest {
     assertThat(run("log", "no such notebook")).isEqualTo(Exit.UNEXPECTED);
     assertThat(errors.toString(StandardCharsets.UTF_8)).contains("log has the details");
     assertThat(logged).hasSize(1);
+  }
+
+  private static Notebook twoOfAName() {
+    Notebook one = Bench.notebook();
+    Notebook two =
+        one.with(
+            new rutbook.notebook.Bike(
+                new rutbook.notebook.BikeId("bike-2"), "Test 250", List.of(Bench.sheet())));
+    LocalDate day = Bench.SPRING.plusDays(9);
+    return two.with(
+            Bench.session(
+                "s-1", day, Bench.HOLLOW, Bench.setup(), List.of(moto("m-1"), moto("m-2"))))
+        .with(Bench.session("s-2", day, Bench.DUNE, Bench.setup(), List.of(moto("m-3"))));
+  }
+
+  private static rutbook.notebook.Moto moto(String id) {
+    return Bench.moto(id, List.of(), List.of());
+  }
+
+  @Test
+  void bikesOfOneNameAreToldApartByTheirIds() {
+    assertThat(run("log", "twins", "--bike", "Test 250")).isEqualTo(Exit.WRONG_USE);
+    assertThat(errors.toString(StandardCharsets.UTF_8)).contains("bike-1, bike-2");
+    assertThat(run("log", "twins", "--bike", "bike-2")).isEqualTo(Exit.DONE);
+  }
+
+  @Test
+  void motosAreCountedOverAllSessionsOfADay() {
+    String day = Bench.SPRING.plusDays(9).toString();
+    assertThat(run("compare", "twins", "--bike", "bike-1", day, "now")).isEqualTo(Exit.WRONG_USE);
+    assertThat(errors.toString(StandardCharsets.UTF_8)).contains("Test Hollow, Test Dune");
+    assertThat(run("compare", "twins", "--bike", "bike-1", day + "#2", day + "#3"))
+        .isEqualTo(Exit.DONE);
+    assertThat(said()).contains("Test Hollow").contains("Test Dune");
+    assertThat(run("compare", "twins", "--bike", "bike-1", day + "#4", "now"))
+        .isEqualTo(Exit.WRONG_USE);
+    assertThat(run("compare", "twins", "--bike", "bike-1", day + "#0", "now"))
+        .isEqualTo(Exit.WRONG_USE);
   }
 }
