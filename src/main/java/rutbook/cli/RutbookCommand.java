@@ -40,6 +40,7 @@ import rutbook.words.Phrases;
       RutbookCommand.Log.class,
       RutbookCommand.Compare.class,
       HistoryCommand.class,
+      NextCommand.class,
       CardCommand.class,
       RebuildCommand.class,
       RutbookCommand.Check.class,

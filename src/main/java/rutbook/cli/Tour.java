@@ -6,6 +6,7 @@ import java.util.Set;
 import rutbook.compare.BikeCheck;
 import rutbook.compare.Comparison;
 import rutbook.compare.Subject;
+import rutbook.json.RulesJson;
 import rutbook.notebook.Entry;
 import rutbook.notebook.Notebook;
 import rutbook.notebook.Oil;
@@ -14,6 +15,7 @@ import rutbook.notebook.Renewed;
 import rutbook.notebook.Scope;
 import rutbook.notebook.Timeline;
 import rutbook.notebook.Track;
+import rutbook.reasoning.NextChange;
 import rutbook.rebuild.PlanFrom;
 import rutbook.rebuild.Planner;
 
@@ -44,6 +46,9 @@ public final class Tour {
     pages.onTheBike();
     terminal.heading(opened.say("tour.last"));
     timeline.latest(Entry.Session.class).ifPresent(pages::session);
+    terminal.heading(opened.say("tour.next"));
+    new NextPages(opened, terminal)
+        .brief(NextChange.of(opened.notebook(), opened.bike().id(), RulesJson.ofTheTrade()));
     terminal.heading(opened.say("tour.tracks"));
     List<Subject> best =
         opened.notebook().shelf().tracks().stream()

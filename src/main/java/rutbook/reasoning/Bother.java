@@ -14,6 +14,11 @@ import java.util.OptionalInt;
  */
 public record Bother(
     Complaint complaint, double expected, double low, double high, OptionalInt rated, double left) {
+  /** Whether it is felt at all: half a point or more is expected. */
+  public boolean isFelt() {
+    return expected >= 0.5;
+  }
+
   /** Whether it is worth a change: 2 or more, expected or written. */
   public boolean isReal() {
     return expected >= Choosing.WORTH_A_CHANGE - 0.5

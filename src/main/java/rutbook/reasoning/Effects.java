@@ -180,6 +180,14 @@ public final class Effects {
     return rule[index(setting) - FIXED];
   }
 
+  /** The share that the motos have in what is known of a dose: 0 none, 1 all. */
+  double own(Setting setting) {
+    int j = index(setting);
+    double before = ruleSd[j - FIXED];
+    double after = fit.coefficients().sd(j);
+    return Math.max(0, Math.min(1, 1 - after * after / (before * before)));
+  }
+
   /** Settings whose effects the motos cannot tell apart yet: correlation above 0.7 in size. */
   public boolean cannotTellApart(Setting one, Setting other) {
     return Math.abs(fit.coefficients().correlation(index(one), index(other))) > 0.7;

@@ -1,7 +1,6 @@
 package rutbook.reasoning;
 
 import java.util.ArrayList;
-import java.util.Comparator;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
@@ -164,12 +163,7 @@ final class Reckoning {
 
   /** The greatest rule in force of a setting for a complaint. */
   Optional<Rule> rule(Complaint complaint, Setting setting) {
-    return book.rules().stream()
-        .filter(each -> each.role() == setting.role() && each.concerns(complaint))
-        .filter(each -> Questions.share(each, answered.get(complaint)) > 0)
-        .max(
-            Comparator.comparingDouble((Rule each) -> Math.abs(each.size()))
-                .thenComparing(Rule::id));
+    return book.rule(complaint, setting, answered.get(complaint));
   }
 
   PlausibleBikes bikes() {

@@ -1,10 +1,14 @@
 package rutbook.reasoning;
 
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.HashSet;
 import java.util.List;
+import java.util.Optional;
 import java.util.Set;
+import rutbook.notebook.Feel;
 import rutbook.notebook.RuleChange;
+import rutbook.notebook.Setting;
 
 /** The rules in force, with the version they were read from. */
 public record RuleBook(String version, List<Rule> rules) {
@@ -38,5 +42,15 @@ public record RuleBook(String version, List<Rule> rules) {
       }
     }
     return new RuleBook(version, next);
+  }
+
+  /** The greatest rule of a setting for a complaint, given what the rider answered last. */
+  Optional<Rule> rule(Complaint complaint, Setting setting, Optional<Feel> answered) {
+    return rules.stream()
+        .filter(each -> each.role() == setting.role() && each.concerns(complaint))
+        .filter(each -> Questions.share(each, answered) > 0)
+        .max(
+            Comparator.comparingDouble((Rule each) -> Math.abs(each.size()))
+                .thenComparing(Rule::id));
   }
 }

@@ -116,7 +116,8 @@ class AnswersSchemaTest {
   @Test
   void everyAnswerIsAsTheSchemaSaysAndTheSchemaSaysNoMore() throws IOException {
     for (String file : files.keySet()) {
-      for (String command : List.of("log", "check", "fork", "oil", "sag", "steering", "gas")) {
+      for (String command :
+          List.of("log", "check", "next", "fork", "oil", "sag", "steering", "gas")) {
         answer(command, file);
       }
       answer("compare", file, "now", "baseline");

@@ -26,17 +26,18 @@ class GoldenAnswersTest {
 
   private static final Map<String, String> COMMANDS =
       new TreeMap<>(
-          Map.of(
-              "log", "log season",
-              "compare", "compare season 2026-10-17#1 2026-10-17#2",
-              "rebuild", "rebuild season --fork --changed oil,seals",
-              "check", "check season",
-              "fork", "fork season",
-              "oil", "oil season",
-              "sag", "sag season",
-              "steering", "steering season",
-              "gas", "gas season --to-altitude 1500",
-              "refusal", "compare season now 2026-02-30"));
+          Map.ofEntries(
+              Map.entry("log", "log season"),
+              Map.entry("compare", "compare season 2026-10-17#1 2026-10-17#2"),
+              Map.entry("next", "next season --at 2026-10-17#1"),
+              Map.entry("rebuild", "rebuild season --fork --changed oil,seals"),
+              Map.entry("check", "check season"),
+              Map.entry("fork", "fork season"),
+              Map.entry("oil", "oil season"),
+              Map.entry("sag", "sag season"),
+              Map.entry("steering", "steering season"),
+              Map.entry("gas", "gas season --to-altitude 1500"),
+              Map.entry("refusal", "compare season now 2026-02-30")));
 
   static Iterable<String> commands() {
     return COMMANDS.keySet();
