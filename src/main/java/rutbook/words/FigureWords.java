@@ -5,6 +5,7 @@ import java.math.RoundingMode;
 import java.text.DecimalFormatSymbols;
 import java.util.Collection;
 import java.util.List;
+import rutbook.drawing.ChartName;
 import rutbook.figures.Assumed;
 import rutbook.figures.Figure;
 import rutbook.figures.Need;
@@ -63,7 +64,7 @@ public final class FigureWords {
   }
 
   /** What is written on a chart: the name of one of its parts. */
-  public String chart(Enum<?> name) {
+  public String chart(ChartName name) {
     return phrases.say(AREA, "Chart." + name.name());
   }
 

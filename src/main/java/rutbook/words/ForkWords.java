@@ -148,11 +148,11 @@ public final class ForkWords {
       Optional<ForkFigures.Drawn> drawn = curve.drawn().found();
       Optional<Reserve> reserve = drawn.flatMap(which);
       if (reserve.isPresent()) {
-        double travel = drawn.get().curve().travel();
+        ForkPoint end = drawn.get().points().get(ForkFigures.POINTS - 1);
         rows.add(
             List.of(
                 fill(curve),
-                newtons(drawn.get().curve().airForce(travel, 1.3)),
+                newtons(end.air()),
                 phrases.say(
                     AREA,
                     "joules",

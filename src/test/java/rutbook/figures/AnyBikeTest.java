@@ -32,6 +32,7 @@ import rutbook.units.Amount;
 import rutbook.units.Display;
 import rutbook.units.Length;
 import rutbook.units.Temperature;
+import rutbook.words.ChartWords;
 import rutbook.words.FigureWords;
 import rutbook.words.ForkWords;
 import rutbook.words.GasWords;
@@ -45,6 +46,7 @@ import rutbook.words.Table;
 /** Whatever notebook the model accepts: a figure is a number, or says what it needs. */
 class AnyBikeTest {
   private final Phrases phrases = Phrases.english(Display.US);
+  private final ChartWords charts = new ChartWords(phrases);
   private int figures;
 
   @Property(tries = 250, seed = "51")
@@ -83,6 +85,7 @@ class AnyBikeTest {
             plain(words.points(drawn));
           });
     }
+    charts.fork(fork, riding.frontSag()).ifPresent(chart -> plain(charts.table(chart, 11)));
     plain(words.legs(fork));
     plain(words.reserves(fork, drawn -> Optional.of(drawn.whole())));
     plain(words.reserves(fork, ForkFigures.Drawn::fromSag));
@@ -107,7 +110,11 @@ class AnyBikeTest {
     Amount more = Amount.of(5, Length.MILLIMETRE);
     said(
         SteeringSweep.of(sheet, timeline.now(), more),
-        sweep -> plain(new SteeringWords(phrases).sweep(sweep)));
+        sweep -> {
+          plain(new SteeringWords(phrases).sweep(sweep));
+          charts.trail(sweep).ifPresent(chart -> plain(charts.table(chart, 5)));
+          charts.rake(sweep).ifPresent(chart -> plain(charts.table(chart, 5)));
+        });
     said(LevelFigures.ofLevel(sheet, more), level -> plain(new OilWords(phrases).level(level)));
   }
 
@@ -149,6 +156,7 @@ class AnyBikeTest {
       }
     }
     plain(new OilWords(phrases).shelf(standings, OilFigures.RIDING));
+    charts.oils(oils, Optional.empty()).ifPresent(chart -> plain(charts.table(chart, 11)));
   }
 
   private void advice(Notebook notebook, Timeline timeline, Sheet sheet) {
