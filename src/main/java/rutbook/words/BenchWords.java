@@ -96,7 +96,7 @@ public final class BenchWords {
   }
 
   public String outcome(Outcome outcome) {
-    return phrases.say(AREA, "Outcome." + outcome.name());
+    return phrases.name(outcome);
   }
 
   /** Tools in the order in which they are needed. */

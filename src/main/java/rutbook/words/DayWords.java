@@ -32,9 +32,13 @@ public final class DayWords {
     return MINUTES.format(time);
   }
 
-  /** A lap such as "1:58.4". */
+  /** A lap such as 1:54.6: whole milliseconds are kept, zeros at the end are not. */
   public String lap(long millis) {
-    long tenths = (millis + 50) / 100;
-    return String.format(Locale.ROOT, "%d:%02d.%d", tenths / 600, tenths / 10 % 60, tenths % 10);
+    long minutes = millis / 60_000;
+    long rest = millis % 60_000;
+    String thousandths = String.format(Locale.ROOT, "%03d", rest % 1000);
+    String fraction = thousandths.replaceAll("0{1,2}$", "");
+    String seconds = String.format(Locale.ROOT, minutes > 0 ? "%02d" : "%d", rest / 1000);
+    return (minutes > 0 ? minutes + ":" : "") + seconds + "." + fraction;
   }
 }

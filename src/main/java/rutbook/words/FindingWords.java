@@ -87,12 +87,7 @@ public final class FindingWords {
   }
 
   private String symptom(Feel.Key key) {
-    return phrases.sentence(
-        phrases.say(
-            AREA,
-            "list",
-            phrases.name(key.end()) + " " + phrases.name(key.symptom()),
-            phrases.name(key.section())));
+    return phrases.sentence(new CompareWords(phrases).feel(key));
   }
 
   /** A cause with its check. */

@@ -73,19 +73,12 @@ public final class WindowWords {
     return DateTimeFormatter.ofPattern("HH:mm", locale).format(time);
   }
 
-  /** A lap time such as 1:54.6; whole milliseconds are kept, zeros at the end are not. */
   public String lap(long millis) {
-    long minutes = millis / 60_000;
-    long rest = millis % 60_000;
-    String thousandths = String.format(Locale.ROOT, "%03d", rest % 1000);
-    String fraction = thousandths.replaceAll("0{1,2}$", "");
-    String seconds = String.format(Locale.ROOT, minutes > 0 ? "%02d" : "%d", rest / 1000);
-    return (minutes > 0 ? minutes + ":" : "") + seconds + "." + fraction;
+    return phrases.days().lap(millis);
   }
 
   /** Hours with one decimal at most. */
   public String hours(double hours) {
-    return new java.text.DecimalFormat("0.#", java.text.DecimalFormatSymbols.getInstance(locale))
-        .format(hours);
+    return phrases.amounts().number(hours, 1);
   }
 }
