@@ -184,9 +184,14 @@ public final class Timeline {
 
   /** Sag of an end as last measured on or before a day. */
   public Optional<Entry.SagMeasured> sagOn(End end, LocalDate day) {
-    return entries(Entry.SagMeasured.class).stream()
-        .filter(sag -> sag.end() == end && !sag.day().isAfter(day))
-        .reduce((earlier, later) -> later);
+    for (int i = entries.size() - 1; i >= 0; i--) {
+      if (entries.get(i) instanceof Entry.SagMeasured sag
+          && sag.end() == end
+          && !sag.day().isAfter(day)) {
+        return Optional.of(sag);
+      }
+    }
+    return Optional.empty();
   }
 
   /** The bike's running hours from meter readings, over meter changes and resets. */

@@ -169,11 +169,15 @@ public final class Plan {
       StepDone entered = done.get(Step.id(kind, Subject.of(setting, leg)));
       Optional<Reading> reading =
           entered == null ? Optional.empty() : Ask.reading(entered.entered());
-      if (reading.isPresent()) {
+      if (reading.filter(each -> measures(setting, each)).isPresent()) {
         return reading.get().leg(leg);
       }
     }
     return new Value.Unknown(WhyUnknown.NOT_COUNTED);
+  }
+
+  private static boolean measures(Setting setting, Reading reading) {
+    return reading.amounts().stream().allMatch(amount -> amount.dimension() == setting.dimension());
   }
 
   /** Settings away from the baseline that this job does not reach. */

@@ -14,13 +14,17 @@ import net.jqwik.api.Tag;
 import rutbook.notebook.Bike;
 import rutbook.notebook.Bounds;
 import rutbook.notebook.Dice;
+import rutbook.notebook.Entered;
 import rutbook.notebook.Entry;
 import rutbook.notebook.Notebook;
 import rutbook.notebook.Notebooks;
 import rutbook.notebook.Renewed;
 import rutbook.notebook.Scope;
+import rutbook.notebook.Setting;
 import rutbook.notebook.Setup;
+import rutbook.notebook.Sheet;
 import rutbook.notebook.Shelf;
+import rutbook.notebook.StepDone;
 import rutbook.notebook.StepId;
 import rutbook.notebook.Timeline;
 import rutbook.units.Amount;
@@ -81,6 +85,45 @@ class AnyRebuildTest {
     plan.steps().forEach(plan::prefilled);
     plan.leftOver();
     plan.back().oneAtATime(ReturnOrder.TRADE);
+  }
+
+  @Property(tries = 80, seed = "65")
+  void whateverIsEnteredAtWhateverStepTheJobGoesOn(
+      @ForAll(supplier = Notebooks.class) Notebook notebook, @ForAll long seed) {
+    Dice dice = new Dice(new Random(seed));
+    for (PlanFrom from : jobs(notebook, dice)) {
+      Plan plan = Planner.plan(from, Advisor.SILENT);
+      List<StepDone> done = new ArrayList<>();
+      for (Step step : plan.steps()) {
+        if (dice.once(2)) {
+          done.add(new StepDone(step.id(), Jobs.NOON, entered(dice, from.sheet(), step)));
+        }
+      }
+      Plan after =
+          Planner.plan(
+              new PlanFrom(from.sheet(), from.baseline(), from.job(), done), Advisor.SILENT);
+      assertThat(Jobs.ids(after)).isEqualTo(Jobs.ids(plan));
+      after.steps().forEach(after::state);
+      for (Step step : after.steps()) {
+        after
+            .prefilled(step)
+            .ifPresent(reading -> Bounds.requireFits(step.setting().orElseThrow(), reading));
+      }
+      int whole = plan.steps().stream().mapToInt(step -> step.kind().minutes()).sum();
+      assertThat(after.minutesLeft()).isBetween(0, whole);
+    }
+  }
+
+  /** What fits where a setting is put, as the notebook has it checked, and anything elsewhere. */
+  private static Entered entered(Dice dice, Sheet sheet, Step step) {
+    Setting any = sheet.settings().isEmpty() ? null : dice.any(sheet.settings());
+    Setting setting = step.kind().places() ? step.setting().orElseThrow() : any;
+    if (setting == null || dice.once(6)) {
+      return dice.once(2) ? new Entered.Ticked() : new Entered.Skipped("no time");
+    }
+    return dice.once(2)
+        ? new Entered.Counted(dice.found(setting))
+        : new Entered.Measured(dice.found(setting), Optional.empty());
   }
 
   @Property(tries = 80, seed = "63")
