@@ -61,7 +61,7 @@ class RandomEditsTest {
   }
 
   @Tag("long")
-  @Property(tries = 3_000, seed = "42")
+  @Property(tries = 500, seed = "42")
   void anyEditsAreUndoneToTheStartAndRedoneToTheEndAtLength(
       @ForAll(supplier = Notebooks.class) Notebook notebook, @ForAll long seed) {
     undoneAndRedone(notebook, new Dice(new Random(seed)), 5 * EDITS);
@@ -107,7 +107,7 @@ class RandomEditsTest {
   }
 
   @Tag("long")
-  @Property(tries = 3_000, seed = "44")
+  @Property(tries = 500, seed = "44")
   void whateverIsEditedIsStillANotebookAtLength(
       @ForAll(supplier = Notebooks.class) Notebook notebook, @ForAll long seed) {
     stillANotebook(notebook, new Dice(new Random(seed)), 5 * EDITS);
