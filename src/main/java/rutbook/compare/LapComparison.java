@@ -21,7 +21,7 @@ public record LapComparison(
     State state,
     List<MotoLaps> from,
     List<MotoLaps> to,
-    Optional<MotoComparison> result,
+    Optional<LapDifference> result,
     int pairs) {
   /** Whether there is a comparison, or why there is none. */
   public enum State {
@@ -83,8 +83,9 @@ public record LapComparison(
       }
     }
     double lapSd = freedom == 0 ? 0 : Math.sqrt(squares / freedom);
-    Optional<MotoComparison> result =
-        MotoComparison.of(numbers(to), numbers(from), MotoScatter.from(pairs, lapSd));
+    Optional<LapDifference> result =
+        MotoComparison.of(numbers(to), numbers(from), MotoScatter.from(pairs, lapSd))
+            .map(LapDifference::of);
     return new LapComparison(
         result.isPresent() ? State.COMPARED : State.TOO_FEW, from, to, result, pairs.size());
   }
@@ -118,7 +119,7 @@ public record LapComparison(
 
   /** Seconds a lap that the second side is slower; below zero it is quicker. Empty without. */
   public Optional<Double> by() {
-    return result.map(it -> it.difference().difference());
+    return result.map(LapDifference::seconds);
   }
 
   /** More motos a side that would tell, if the difference stays; empty when none or too many. */

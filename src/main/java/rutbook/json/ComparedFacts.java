@@ -3,6 +3,7 @@ package rutbook.json;
 import java.util.List;
 import rutbook.compare.CurvePair;
 import rutbook.compare.LapComparison;
+import rutbook.compare.LapDifference;
 import rutbook.compare.MotoLaps;
 import rutbook.compare.Spread;
 import rutbook.compare.TrackDifference;
@@ -11,8 +12,6 @@ import rutbook.compare.TwoTracks;
 import rutbook.compare.WithoutDrift;
 import rutbook.figures.ForkFigures;
 import rutbook.figures.Reserve;
-import rutbook.stats.Difference;
-import rutbook.stats.MotoComparison;
 
 /** Laps, curves and two tracks as they stand in the answer of {@code compare}. */
 final class ComparedFacts {
@@ -22,30 +21,30 @@ final class ComparedFacts {
           .with("moto", Numbers.WHOLE, laps -> laps.moto() + 1)
           .shortList("seconds", Numbers.FIGURE, MotoLaps::seconds);
 
-  private static final Facts<Difference> DIFFERENCE =
-      Facts.line(Difference.class)
-          .with("seconds", Numbers.FIGURE, Difference::difference)
-          .with("standardError", Numbers.FIGURE, Difference::standardError)
-          .with("low", Numbers.FIGURE, Difference::low)
-          .with("high", Numbers.FIGURE, Difference::high)
-          .with("chance", Numbers.FIGURE, Difference::chance)
-          .flag("moreThanNoise", Difference::beyondNoise);
+  private static final Facts<LapDifference> DIFFERENCE =
+      Facts.line(LapDifference.class)
+          .with("seconds", Numbers.FIGURE, LapDifference::seconds)
+          .with("standardError", Numbers.FIGURE, LapDifference::standardError)
+          .with("low", Numbers.FIGURE, LapDifference::low)
+          .with("high", Numbers.FIGURE, LapDifference::high)
+          .with("chance", Numbers.FIGURE, LapDifference::chance)
+          .flag("moreThanNoise", LapDifference::beyondNoise);
 
   static final Facts<LapComparison> LAPS =
       Facts.of(LapComparison.class)
           .with("state", Words.of(LapComparison.State.class), LapComparison::state)
           .list("from", MOTO, LapComparison::from)
           .list("to", MOTO, LapComparison::to)
-          .ifKnown("difference", DIFFERENCE, it -> it.result().map(MotoComparison::difference))
+          .ifKnown("difference", DIFFERENCE, LapComparison::result)
           .with("unchangedPairs", Numbers.WHOLE, LapComparison::pairs)
           .ifKnown("moreMotos", Numbers.WHOLE, LapComparison::moreMotos);
 
   private static final Facts<Reserve> RESERVE =
       Facts.line(Reserve.class)
           .with("from", AmountFacts.AMOUNT, Reserve::from)
-          .with("slow", Numbers.FIGURE, Reserve::slow)
-          .with("line", Numbers.FIGURE, Reserve::line)
-          .with("fast", Numbers.FIGURE, Reserve::fast);
+          .with("slowJ", Numbers.FIGURE, Reserve::slow)
+          .with("lineJ", Numbers.FIGURE, Reserve::line)
+          .with("fastJ", Numbers.FIGURE, Reserve::fast);
 
   private static final Facts<ForkFigures.Drawn> DRAWN =
       Facts.of(ForkFigures.Drawn.class)
@@ -54,10 +53,8 @@ final class ComparedFacts {
 
   static final Facts<CurvePair> CURVES =
       Facts.of(CurvePair.class)
-          .ifKnown("from", DRAWN, pair -> pair.from().found())
-          .list("fromNeeds", FigureFacts.NEED, pair -> pair.from().needs())
-          .ifKnown("to", DRAWN, pair -> pair.to().found())
-          .list("toNeeds", FigureFacts.NEED, pair -> pair.to().needs());
+          .with("from", FigureFacts.figure(DRAWN), CurvePair::from)
+          .with("to", FigureFacts.figure(DRAWN), CurvePair::to);
 
   private static final Facts<TrackSide> SIDE =
       Facts.of(TrackSide.class)

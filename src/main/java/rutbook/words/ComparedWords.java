@@ -6,6 +6,7 @@ import java.util.Optional;
 import rutbook.compare.BestMoto;
 import rutbook.compare.CurvePair;
 import rutbook.compare.LapComparison;
+import rutbook.compare.LapDifference;
 import rutbook.compare.SettingHistory;
 import rutbook.compare.Spread;
 import rutbook.compare.TrackDifference;
@@ -15,8 +16,6 @@ import rutbook.figures.ForkFigures;
 import rutbook.figures.Need;
 import rutbook.figures.Reserve;
 import rutbook.notebook.Setting;
-import rutbook.stats.Difference;
-import rutbook.stats.MotoComparison;
 import rutbook.units.Amount;
 
 /**
@@ -47,9 +46,9 @@ public final class ComparedWords {
     if (laps.result().isEmpty()) {
       return say("laps." + laps.state().name());
     }
-    Difference difference = laps.result().get().difference();
-    boolean quicker = difference.difference() < 0;
-    if (!difference.beyondNoise() && Math.abs(difference.difference()) < SHOWN_TENTH) {
+    LapDifference difference = laps.result().get();
+    boolean quicker = difference.seconds() < 0;
+    if (!difference.beyondNoise() && Math.abs(difference.seconds()) < SHOWN_TENTH) {
       return say("laps.same");
     }
     String way = quicker ? "laps.quicker" : "laps.slower";
@@ -59,11 +58,11 @@ public final class ComparedWords {
         difference.beyondNoise() ? ".beyond" : laps.moreMotos().isPresent() ? ".inside" : ".never";
     return say(
         way + kind,
-        tenths(Math.abs(difference.difference())),
+        tenths(Math.abs(difference.seconds())),
         tenths(low),
         tenths(high),
         laps.moreMotos().orElse(0),
-        MotoComparison.MOST_MOTOS);
+        LapDifference.MOST_MOTOS);
   }
 
   /** What the noise between motos was taken from. */

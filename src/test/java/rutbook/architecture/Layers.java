@@ -53,7 +53,15 @@ final class Layers {
                           "drawing"),
                       Set.of(
                           "edit.Edit", "file.FileFault", "json.JsonException", "json.JsonFault"))),
-              row("report", "words", "drawing", "compare", "rebuild", "notebook", "units"),
+              row(
+                  "report",
+                  "words",
+                  "drawing",
+                  "compare",
+                  "rebuild",
+                  "figures",
+                  "notebook",
+                  "units"),
               allBut("cli", "ui", "app"),
               allBut("ui", "file", "cli", "json", "report", "app"),
               allBut("app")));

@@ -135,6 +135,10 @@ class AnswersSchemaTest {
     answer("sag", "season", "--units", "us");
     answer("fork", "season", "--fill", "350 mL");
     answer("oil", "season", "--blend", "Cartridge oil, thin", "--blend", "Cartridge oil, summer");
+    answer("compare", "season", "track:Quarry Hollow", "track:Saltmarsh Dunes");
+    for (String file : files.keySet()) {
+      answer("history", file);
+    }
     answer("card", "season", "--to", "card.html");
     answer("card", "season", "--to", "-");
     answer("log", "broken");

@@ -27,6 +27,7 @@ class GoldenAnswersTest {
   private static final Map<String, String> COMMANDS =
       new TreeMap<>(
           Map.ofEntries(
+              Map.entry("history", "history season --setting tube-above-clamp"),
               Map.entry("log", "log season"),
               Map.entry("compare", "compare season 2026-10-17#1 2026-10-17#2"),
               Map.entry("next", "next season --at 2026-10-17#1"),

@@ -8,6 +8,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import rutbook.compare.LapComparison;
+import rutbook.compare.LapDifference;
 import rutbook.stats.MotoComparison;
 import rutbook.stats.MotoScatter;
 import rutbook.units.Display;
@@ -19,7 +20,8 @@ class ComparedWordsTest {
   private String said(double by) {
     List<double[]> first = List.of(new double[] {100, 100.4, 99.6});
     List<double[]> second = List.of(new double[] {100 + by, 100.4 + by, 99.6 + by});
-    Optional<MotoComparison> result = MotoComparison.of(second, first, new MotoScatter(0.3, 20));
+    Optional<LapDifference> result =
+        MotoComparison.of(second, first, new MotoScatter(0.3, 20)).map(LapDifference::of);
     return words.laps(
         new LapComparison(LapComparison.State.COMPARED, List.of(), List.of(), result, 0));
   }
