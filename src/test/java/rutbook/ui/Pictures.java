@@ -26,8 +26,8 @@ import rutbook.notebook.Timeline;
 import rutbook.samples.Samples;
 
 /**
- * Takes pictures of each page, theme and size, empty and full, into {@code target/pictures}. With a
- * word as argument only those whose name holds it.
+ * Takes pictures of each page, theme and size, empty and full, into {@code target/pictures}. With
+ * words as arguments only those whose name holds them all.
  */
 public final class Pictures {
   private static final File FOLDER = new File("target/pictures");
@@ -71,14 +71,13 @@ public final class Pictures {
   private Pictures() {}
 
   public static void main(String[] arguments) throws IOException {
-    String wanted = arguments.length == 0 ? "" : arguments[0];
     Platform.startup(() -> {});
     Platform.setImplicitExit(false);
     FOLDER.mkdirs();
     for (View view : views()) {
       for (Take take : takes(view)) {
         String name = view.name() + "-" + take.name();
-        if (name.contains(wanted)) {
+        if (List.of(arguments).stream().allMatch(name::contains)) {
           take(view, take, new File(FOLDER, name + ".png"));
         }
       }
