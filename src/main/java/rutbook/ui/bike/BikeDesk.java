@@ -16,15 +16,18 @@ import rutbook.words.BikeWords;
 final class BikeDesk {
   private final Desk desk;
   private final Consumer<LocalDate> showSheet;
+  private final Runnable newBike;
   private BikeModel model;
   private BikeWords words;
 
   /**
    * @param showSheet shows the sheet that began on a day
+   * @param newBike begins the guided start of another bike
    */
-  BikeDesk(Desk desk, Consumer<LocalDate> showSheet) {
+  BikeDesk(Desk desk, Consumer<LocalDate> showSheet, Runnable newBike) {
     this.desk = desk;
     this.showSheet = showSheet;
+    this.newBike = newBike;
     this.words = new BikeWords(desk.phrases());
   }
 
@@ -47,6 +50,10 @@ final class BikeDesk {
 
   void showSheet(LocalDate from) {
     showSheet.accept(from);
+  }
+
+  void newBike() {
+    newBike.run();
   }
 
   BikeModel model() {

@@ -2,11 +2,11 @@ package rutbook.ui.bike;
 
 import java.time.LocalDate;
 import java.util.EnumMap;
+import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import javafx.beans.value.ChangeListener;
-import javafx.geometry.Pos;
 import javafx.scene.Node;
 import javafx.scene.control.ComboBox;
 import javafx.scene.control.Label;
@@ -27,6 +27,9 @@ import rutbook.ui.controls.Keys;
 
 /** The bike: its sheet, made and changed by hand, and what is reckoned from it. */
 public final class BikePage extends Page {
+  /** A page lower than this, in heights of text, has no room for a title. */
+  private static final double LOW_EM = 42;
+
   private final BikeDesk bikeDesk;
   private final Label title = Keys.label("", "page-title");
   private final Label about = Keys.label("", "soft");
@@ -35,6 +38,7 @@ public final class BikePage extends Page {
   private final Map<Place.BikePart, ToggleButton> tabKeys = new EnumMap<>(Place.BikePart.class);
   private final Map<Place.BikePart, Section> sections = new EnumMap<>(Place.BikePart.class);
   private final Node header;
+  private final HBox tabRow;
   private final StackPane body = new StackPane();
   private Place.BikePart part;
   private Optional<LocalDate> from = Optional.empty();
@@ -46,11 +50,14 @@ public final class BikePage extends Page {
   public BikePage(Desk desk, Place.BikePart part) {
     super(desk);
     this.part = part;
-    this.bikeDesk = new BikeDesk(desk, this::showSheet);
+    this.bikeDesk = new BikeDesk(desk, this::showSheet, this::startAnother);
     setId("bike-page");
     setSpacing(10);
     header = header();
     tabs();
+    HBox.setHgrow(tabs, Priority.ALWAYS);
+    tabRow = new HBox(10, tabs, sheets);
+    heightProperty().addListener((height, before, now) -> arrange());
     body.setMinHeight(0);
     VBox.setVgrow(body, Priority.ALWAYS);
     ChangeListener<Optional<BikeId>> chosen = (bike, before, now) -> show(desk.notebook());
@@ -70,7 +77,7 @@ public final class BikePage extends Page {
     about.setMinWidth(0);
     VBox text = new VBox(2, title, about);
     text.setMinWidth(0);
-    HBox.setHgrow(text, Priority.ALWAYS);
+    sheets.setMinWidth(ComboBox.USE_PREF_SIZE);
     sheets.setId("bike-sheets");
     sheets.setAccessibleText(bikeDesk.text("sheets.choose"));
     sheets.getStyleClass().add("large-target");
@@ -78,7 +85,7 @@ public final class BikePage extends Page {
         new StringConverter<>() {
           @Override
           public String toString(LocalDate day) {
-            return day == null ? "" : bikeDesk.text("sheet.from", day);
+            return day == null ? "" : bikeDesk.words().day(day);
           }
 
           @Override
@@ -87,11 +94,7 @@ public final class BikePage extends Page {
           }
         });
     sheets.valueProperty().addListener((value, before, now) -> chooseSheet(now));
-    HBox row =
-        new HBox(
-            10, text, sheets, Keys.key("bike-new", bikeDesk.text("bike.new"), this::startAnother));
-    row.setAlignment(Pos.CENTER_LEFT);
-    return row;
+    return text;
   }
 
   private void tabs() {
@@ -180,8 +183,15 @@ public final class BikePage extends Page {
     if (!body.getChildren().contains(section)) {
       body.getChildren().setAll(section);
     }
-    if (!getChildren().contains(tabs)) {
-      getChildren().setAll(header, tabs, body);
+    arrange();
+  }
+
+  /** Where the window is low the strip names the bike, and the room goes to what is shown. */
+  private void arrange() {
+    boolean low = getHeight() > 0 && getHeight() < LOW_EM * desk().em();
+    List<Node> wanted = low ? List.of(tabRow, body) : List.of(header, tabRow, body);
+    if (start.isEmpty() && !getChildren().equals(wanted)) {
+      getChildren().setAll(wanted);
     }
   }
 

@@ -1,6 +1,5 @@
 package rutbook.ui.bike;
 
-import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
@@ -195,35 +194,7 @@ final class SettingForm extends SheetForm {
             .<Limits>map(each -> new Limits.Fill(each.id()))
             .orElseGet(() -> new Limits.Stops(stops.read()));
     Setting next = setting(newId, limits);
-    List<Setting> settings = new ArrayList<>(sheet.settings());
-    int place =
-        before
-            .map(each -> sheet.settings().indexOf(sheet.setting(each.id()).orElse(each)))
-            .orElse(-1);
-    if (place >= 0) {
-      settings.set(place, next);
-    } else {
-      settings.add(next);
-    }
-    List<Chamber> chambers = new ArrayList<>(sheet.chambers());
-    chamber.ifPresent(
-        each -> {
-          chambers.removeIf(other -> other.id().equals(each.id()));
-          chambers.add(each);
-        });
-    // Chambers first: a sheet checks that the chamber of a fill is there, and in its kind of unit.
-    return blame(
-        step,
-        () ->
-            new Sheet(
-                sheet.from(),
-                sheet.reason(),
-                settings,
-                chambers,
-                sheet.parts(),
-                sheet.torques(),
-                sheet.services(),
-                sheet.pinchedFirst()));
+    return blame(step, () -> SettingOnSheet.put(sheet, before.map(Setting::id), next, chamber));
   }
 
   private Setting setting(SettingId newId, Limits limits) {

@@ -70,10 +70,11 @@ final class SettingsSection extends Section {
   }
 
   private Node face(BikeModel model, Setting setting, Reading now) {
-    Label name = Keys.label(setting.name(), "strong");
-    Label bounds = Keys.label(desk().words().bounds(model.sheet(), setting), "soft", "condensed");
+    Label name = Keys.prose(setting.name(), "strong");
+    Label bounds = Keys.prose(desk().words().bounds(model.sheet(), setting), "soft", "condensed");
     VBox text = new VBox(1, name, bounds);
     text.getStyleClass().add("setting-text");
+    text.setAlignment(Pos.CENTER_LEFT);
     Ruler ruler = Ruler.of(model.sheet(), setting, now);
     RulerView view = new RulerView(false, 1);
     view.show(model.baseline(setting).map(ruler::withBaseline).orElse(ruler));

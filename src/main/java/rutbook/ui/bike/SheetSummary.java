@@ -27,7 +27,8 @@ final class SheetSummary extends ScrollPane {
             Keys.key(
                 "change-head",
                 desk.text("head.key"),
-                () -> sides.open(new HeadForm(desk, sides::close)))));
+                () -> sides.open(new HeadForm(desk, sides::close))),
+            Keys.key("bike-new", desk.text("bike.new"), desk::newBike)));
     lines.add(axle(desk, model));
     if (!model.outside().isEmpty()) {
       lines.add(outside(desk, model));

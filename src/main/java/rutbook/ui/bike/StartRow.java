@@ -3,11 +3,10 @@ package rutbook.ui.bike;
 import java.util.List;
 import java.util.Optional;
 import javafx.scene.Node;
-import javafx.scene.control.ToggleButton;
+import javafx.scene.control.CheckBox;
 import rutbook.notebook.Range;
 import rutbook.notebook.Role;
 import rutbook.ui.controls.AskText;
-import rutbook.ui.controls.Keys;
 import rutbook.units.Amount;
 import rutbook.units.Display;
 
@@ -15,7 +14,7 @@ import rutbook.units.Display;
 final class StartRow {
   private final BikeDesk desk;
   private final Role role;
-  private final ToggleButton has;
+  private final CheckBox has;
   private final AskText<Amount> least;
   private final AskText<Amount> most;
   private final AskText<Optional<Amount>> now;
@@ -26,9 +25,12 @@ final class StartRow {
     CommonPractice usual = CommonPractice.of(role, display);
     Fields fields = new Fields(desk);
     String id = "start-" + role;
-    has = Keys.choice(id, desk.words().name(role), this::show);
-    has.setSelected(true);
+    has = new CheckBox(desk.words().name(role));
+    has.setId(id);
+    has.getStyleClass().add("large-target");
     has.setMaxWidth(Double.MAX_VALUE);
+    has.setSelected(true);
+    has.setOnAction(event -> show());
     least =
         fields.amountIn(
             id + "-least",

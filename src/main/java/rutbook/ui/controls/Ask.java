@@ -12,7 +12,7 @@ public abstract class Ask<T> extends VBox {
 
   protected Ask(String id, String text) {
     super(3);
-    label = Keys.label(text, "group-title");
+    label = Keys.prose(text, "group-title");
     error.setId(id + "-error");
     getChildren().add(label);
     setFillWidth(true);

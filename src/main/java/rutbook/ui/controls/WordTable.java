@@ -1,62 +1,100 @@
 package rutbook.ui.controls;
 
 import java.util.List;
+import java.util.stream.Collectors;
+import java.util.stream.IntStream;
 import javafx.geometry.HPos;
+import javafx.geometry.VPos;
 import javafx.scene.AccessibleRole;
 import javafx.scene.control.Label;
 import javafx.scene.layout.GridPane;
 import javafx.scene.layout.Priority;
 import javafx.scene.layout.Region;
+import javafx.scene.layout.VBox;
+import javafx.scene.text.TextAlignment;
 import rutbook.words.Table;
 
-/** A table of words and values: names at the left, values at the right, nothing cut. */
-public final class WordTable extends GridPane {
-  private static final double GAP = 14;
+/**
+ * A table of words and values: names at the left, values at the right. Where it is too narrow for
+ * its columns, each row stands as a name with its values below, so that nothing is cut.
+ */
+public final class WordTable extends VBox {
+  private static final double GAP = 12;
+  private static final double LEAST_NAME = 64;
+  private static final double LEAST_HEAD = 46;
   private static final double MOST_WIDTH = 640;
 
+  private final Table table;
+  private final GridPane grid = new GridPane();
+  private final VBox stacked = new VBox(6);
+  private double needed;
+
   public WordTable(Table table) {
+    this.table = table;
     getStyleClass().add("word-table");
-    setHgap(GAP);
-    setVgap(4);
     setMaxWidth(MOST_WIDTH);
+    setMinWidth(LEAST_NAME);
     setFocusTraversable(true);
     setAccessibleRole(AccessibleRole.TEXT);
-    setAccessibleText(said(table));
-    boolean headed = table.head().stream().anyMatch(name -> !name.isEmpty());
-    if (headed) {
+    setAccessibleText(
+        table.rows().stream()
+            .map(row -> row.get(0) + ": " + values(row, ", "))
+            .collect(Collectors.joining(". ")));
+    grid.setHgap(GAP);
+    grid.setVgap(4);
+    if (table.head().stream().anyMatch(name -> !name.isEmpty())) {
       addLine(table.head(), 0, "grid-head", "grid-head");
     }
     for (int i = 0; i < table.rows().size(); i++) {
-      addLine(table.rows().get(i), i + 1, "condensed", "number");
+      List<String> row = table.rows().get(i);
+      addLine(row, i + 1, "condensed", "number");
+      stacked
+          .getChildren()
+          .add(
+              new VBox(
+                  Keys.prose(row.get(0), "number"), Keys.prose(values(row, " · "), "condensed")));
     }
+    getChildren().add(grid);
+    widthProperty().addListener((width, before, now) -> fit(now.doubleValue()));
   }
 
   private void addLine(List<String> cells, int row, String nameStyle, String valueStyle) {
     for (int column = 0; column < cells.size(); column++) {
-      boolean name = column == 0;
-      Label cell = Keys.prose(cells.get(column), name ? nameStyle : valueStyle);
-      if (name) {
-        setHgrow(cell, Priority.ALWAYS);
+      Label cell = Keys.prose(cells.get(column), column == 0 ? nameStyle : valueStyle);
+      if (column == 0) {
+        cell.setMinWidth(LEAST_NAME);
+        GridPane.setHgrow(cell, Priority.ALWAYS);
       } else {
-        cell.setWrapText(false);
-        cell.setMinWidth(Region.USE_PREF_SIZE);
-        setHalignment(cell, HPos.RIGHT);
+        boolean head = row == 0;
+        cell.setWrapText(head);
+        cell.setMinWidth(head ? LEAST_HEAD : Region.USE_PREF_SIZE);
+        cell.setTextAlignment(TextAlignment.RIGHT);
+        GridPane.setHalignment(cell, HPos.RIGHT);
       }
-      add(cell, column, row);
+      GridPane.setValignment(cell, row == 0 ? VPos.BOTTOM : VPos.CENTER);
+      grid.add(cell, column, row);
     }
   }
 
-  /** Row by row, each value after the name of its column. */
-  private static String said(Table table) {
-    StringBuilder said = new StringBuilder();
-    for (List<String> row : table.rows()) {
-      said.append(row.get(0)).append(": ");
-      for (int i = 1; i < row.size(); i++) {
-        String head = table.head().get(i);
-        said.append(head.isEmpty() ? "" : head + " ").append(row.get(i));
-        said.append(i + 1 < row.size() ? ", " : ". ");
-      }
+  /** Columns where they fit; what they need is only known while they are shown. */
+  private void fit(double width) {
+    if (getChildren().contains(grid)) {
+      needed = grid.minWidth(-1) + getInsets().getLeft() + getInsets().getRight();
     }
-    return said.toString().strip();
+    Region wanted = needed > width ? stacked : grid;
+    if (!getChildren().contains(wanted)) {
+      getChildren().setAll(wanted);
+    }
+  }
+
+  /** The values of a row, each after the name of its column. */
+  private String values(List<String> row, String between) {
+    return IntStream.range(1, row.size())
+        .mapToObj(
+            column -> {
+              String head = table.head().get(column);
+              return head.isEmpty() ? row.get(column) : head + " " + row.get(column);
+            })
+        .collect(Collectors.joining(between));
   }
 }
