@@ -49,9 +49,7 @@ final class WhichSheet extends VBox {
             8,
             Keys.mainKey("which-new", desk.text("which.new"), () -> begin(renewed, done)),
             Keys.key(
-                "which-correct",
-                desk.text("which.correct"),
-                () -> done.accept(desk.put(next))),
+                "which-correct", desk.text("which.correct"), () -> done.accept(desk.put(next))),
             Keys.key("which-back", desk.text("which.back"), back));
     VBox box =
         new VBox(
