@@ -143,7 +143,9 @@ final class FigurePages {
   void gas(List<GasFigures.Line> lines, GasFigures.At before, GasFigures.At after) {
     GasWords says = new GasWords(phrases);
     terminal.line(words.say("gas.title"));
-    terminal.line(2, words.say("gas.move", at(before), at(after)));
+    boolean moved = after.altitude().isPresent() || after.temperature().isPresent();
+    terminal.line(
+        2, moved ? words.say("gas.move", at(before), at(after)) : words.say("gas.nowhere"));
     columns.print(says.moves(lines));
     says.notes(lines).forEach(note -> terminal.line(2, note));
   }

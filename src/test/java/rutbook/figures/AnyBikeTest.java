@@ -86,9 +86,25 @@ class AnyBikeTest {
           });
     }
     charts.fork(fork, riding.frontSag()).ifPresent(chart -> plain(charts.table(chart, 11)));
+    moreHoldsMore(fork);
     plain(words.legs(fork));
     plain(words.reserves(fork, drawn -> Optional.of(drawn.whole())));
     plain(words.reserves(fork, ForkFigures.Drawn::fromSag));
+  }
+
+  /** The most oil, or pressure, that the sheet allows holds more than the least. */
+  private static void moreHoldsMore(ForkFigures fork) {
+    Optional<Double> least = reserve(fork, FillKind.LEAST);
+    Optional<Double> most = reserve(fork, FillKind.MOST);
+    if (least.isPresent() && most.isPresent()) {
+      assertThat(least.get()).isLessThanOrEqualTo(most.get() + 1e-9);
+    }
+  }
+
+  private static Optional<Double> reserve(ForkFigures fork, FillKind kind) {
+    return Optional.ofNullable(fork.curves().get(kind))
+        .flatMap(curve -> curve.drawn().found())
+        .map(drawn -> drawn.whole().line());
   }
 
   private void rear(Timeline timeline, Sheet sheet) {
