@@ -106,8 +106,8 @@ public final class Main {
                       ? new JsonWords(phrases).sentence(fault)
                       : phrases.say("App", "no-notebook"));
       Path home = Path.of(System.getProperty("user.home", "."), "Rutbook");
-      Notebook sample = read(sample().toString());
-      new WindowStart(disk, Clock.systemDefaultZone(), codec, phrases, folders()).run(sample, home);
+      new WindowStart(disk, Clock.systemDefaultZone(), codec, phrases, folders())
+          .run(() -> read(sample().toString()), home);
     } catch (Exception | Error noWindow) {
       log(noWindow);
       tour();

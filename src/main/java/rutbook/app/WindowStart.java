@@ -3,6 +3,8 @@ package rutbook.app;
 import java.nio.file.Path;
 import java.time.Clock;
 import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.List;
 import java.util.Optional;
 import java.util.UUID;
 import java.util.concurrent.CompletableFuture;
@@ -10,6 +12,7 @@ import java.util.concurrent.CountDownLatch;
 import java.util.concurrent.ExecutorService;
 import java.util.concurrent.Executors;
 import java.util.concurrent.ScheduledExecutorService;
+import java.util.function.Supplier;
 import javafx.stage.Stage;
 import javafx.stage.WindowEvent;
 import rutbook.edit.Editor;
@@ -21,6 +24,8 @@ import rutbook.file.UserFolders;
 import rutbook.json.RulesJson;
 import rutbook.notebook.Notebook;
 import rutbook.notebook.NotebookId;
+import rutbook.reasoning.RuleBook;
+import rutbook.ui.NotebookFiles;
 import rutbook.ui.Window;
 import rutbook.ui.WindowServices;
 import rutbook.ui.fx.Background;
@@ -46,19 +51,35 @@ final class WindowStart {
     this.folders = folders;
   }
 
+  /** Everything that can be made before there is a toolkit. */
+  private record Prepared(
+      ScheduledExecutorService timer,
+      ExecutorService worker,
+      Remembered remembered,
+      DiskLight light,
+      DiskFiles files,
+      First first,
+      RuleBook rules) {}
+
+  /** What the window begins with, and what is to be told of how that came. */
+  private record First(
+      Notebook notebook, Optional<OpenNotebook> open, List<NotebookFiles.Answer> told) {}
+
   /**
-   * Opens the window and waits until it is closed.
+   * Opens the window and waits until it is closed. The disk is read while the toolkit starts.
    *
    * @param sample what a first run opens a copy of
    * @param home the folder in which that copy is made
    * @throws Exception or an Error when no window can be opened here, for whatever reason
    */
-  void run(Notebook sample, Path home) throws Exception {
+  void run(Supplier<Notebook> sample, Path home) throws Exception {
+    CompletableFuture<Prepared> prepared =
+        CompletableFuture.supplyAsync(() -> prepare(sample, home));
     CompletableFuture<CountDownLatch> opened = new CompletableFuture<>();
     Toolkit.start(
         () -> {
           try {
-            opened.complete(open(sample, home));
+            opened.complete(show(prepared.join()));
           } catch (RuntimeException | Error fault) {
             opened.completeExceptionally(fault);
           }
@@ -69,6 +90,10 @@ final class WindowStart {
 
   /** Opens the window, on its thread; the latch opens when it is closed. */
   CountDownLatch open(Notebook sample, Path home) {
+    return show(prepare(() -> sample, home));
+  }
+
+  private Prepared prepare(Supplier<Notebook> sample, Path home) {
     ScheduledExecutorService timer =
         Executors.newSingleThreadScheduledExecutor(task -> daemon(task, "waiting"));
     ExecutorService worker = Executors.newSingleThreadExecutor(task -> daemon(task, "disk"));
@@ -87,9 +112,17 @@ final class WindowStart {
             phrases,
             remembered,
             light::show);
-    Notebook notebook = first(files, remembered, sample, home);
+    First first = first(files, remembered, sample, home);
+    return new Prepared(timer, worker, remembered, light, files, first, RulesJson.ofTheTrade());
+  }
+
+  private CountDownLatch show(Prepared it) {
+    DiskFiles files = it.files();
+    Notebook notebook = it.first().notebook();
+    it.first().told().forEach(files::tellAtStart);
+    it.first().open().ifPresentOrElse(files::takeOver, () -> files.startUnsaved(notebook));
     if (files.current().isEmpty()) {
-      light.nowhere(phrases.say("App", "nowhere"));
+      it.light().nowhere(phrases.say("App", "nowhere"));
     }
     Editor editor = new Editor(notebook);
     editor.listen(files::changed);
@@ -98,8 +131,8 @@ final class WindowStart {
         WindowEvent.WINDOW_HIDDEN,
         event -> {
           files.close();
-          timer.shutdown();
-          worker.shutdown();
+          it.timer().shutdown();
+          it.worker().shutdown();
         });
     Window.start(
         stage,
@@ -108,10 +141,10 @@ final class WindowStart {
             () -> UUID.randomUUID().toString(),
             clock,
             phrases.locale(),
-            RulesJson.ofTheTrade(),
+            it.rules(),
             files,
-            light,
-            remembered,
+            it.light(),
+            it.remembered(),
             Background.threaded()));
     return Toolkit.untilClosed(stage);
   }
@@ -126,32 +159,28 @@ final class WindowStart {
    * The notebook of last time, or else a copy of the sample, or else the sample unsaved. What could
    * not be opened is told once the window is there.
    */
-  private Notebook first(DiskFiles files, Remembered remembered, Notebook sample, Path home) {
+  private First first(
+      DiskFiles files, Remembered remembered, Supplier<Notebook> sample, Path home) {
+    List<NotebookFiles.Answer> told = new ArrayList<>();
     for (Path path : remembered.recent()) {
       DiskFiles.Result again = files.openNow(path);
-      files.tellAtStart(again.answer());
+      told.add(again.answer());
       if (again.next().isPresent()) {
-        files.takeOver(again.next().get());
-        return again.next().get().notebook();
+        return new First(again.next().get().notebook(), again.next(), told);
       }
     }
-    Notebook copy = sample.copiedAs(new NotebookId(UUID.randomUUID().toString()));
+    Notebook copy = sample.get().copiedAs(new NotebookId(UUID.randomUUID().toString()));
     try {
       disk.makeFolder(home);
     } catch (java.io.IOException thrown) {
-      files.startUnsaved(copy);
-      return copy;
+      return new First(copy, Optional.empty(), told);
     }
-    return sampleCopy(files, copy, home)
-        .orElseGet(
-            () -> {
-              files.startUnsaved(copy);
-              return copy;
-            });
+    Optional<OpenNotebook> made = sampleCopy(files, copy, home);
+    return new First(made.map(OpenNotebook::notebook).orElse(copy), made, told);
   }
 
   /** The copy of today, made or made before; under another name where a broken file has its own. */
-  private Optional<Notebook> sampleCopy(DiskFiles files, Notebook copy, Path home) {
+  private Optional<OpenNotebook> sampleCopy(DiskFiles files, Notebook copy, Path home) {
     String name = files.sampleName() + " " + LocalDate.now(clock);
     for (int i = 1; i <= MOST_COPIES; i++) {
       Path path = home.resolve(name + (i == 1 ? "" : " (" + i + ")") + ".rutbook");
@@ -160,8 +189,7 @@ final class WindowStart {
         created = files.openNow(path);
       }
       if (created.next().isPresent()) {
-        files.takeOver(created.next().get());
-        return created.next().map(OpenNotebook::notebook);
+        return created.next();
       }
     }
     return Optional.empty();

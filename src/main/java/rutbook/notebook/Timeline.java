@@ -19,14 +19,13 @@ public final class Timeline {
 
   private final Bike bike;
   private final List<Entry> entries;
-  private final Map<EntryId, Integer> places = new HashMap<>();
+
+  /** Made when it is first asked for, since most timelines never are. */
+  private volatile Map<EntryId, Integer> places;
 
   private Timeline(Bike bike, List<Entry> entries) {
     this.bike = bike;
     this.entries = entries;
-    for (int i = 0; i < entries.size(); i++) {
-      places.put(entries.get(i).id(), i);
-    }
   }
 
   /**
@@ -136,6 +135,13 @@ public final class Timeline {
 
   /** The place of an entry in the order of days, from 0. */
   int index(EntryId id) {
+    if (places == null) {
+      Map<EntryId, Integer> all = new HashMap<>(entries.size() * 2);
+      for (int i = 0; i < entries.size(); i++) {
+        all.put(entries.get(i).id(), i);
+      }
+      places = all;
+    }
     Integer place = places.get(id);
     if (place == null) {
       throw new NotebookException(Fault.UNKNOWN_ID, "entry", id);

@@ -3,6 +3,8 @@ package rutbook.ui;
 import java.time.Instant;
 import java.time.LocalDate;
 import java.time.ZoneId;
+import java.util.HashMap;
+import java.util.Map;
 import java.util.Optional;
 import java.util.function.Consumer;
 import javafx.beans.property.ReadOnlyObjectProperty;
@@ -33,6 +35,8 @@ public final class Desk {
   private final ReadOnlyObjectWrapper<Optional<BikeId>> bike =
       new ReadOnlyObjectWrapper<>(Optional.empty());
 
+  private final Map<BikeId, Timeline> timelines = new HashMap<>();
+  private Notebook timelinesOf;
   private double em = 14;
 
   Desk(WindowServices services, Consumer<Place> go) {
@@ -58,6 +62,16 @@ public final class Desk {
 
   public Notebook notebook() {
     return services.editor().present();
+  }
+
+  /** The timeline of a bike in the present notebook, made once for all who ask. */
+  public Timeline timeline(BikeId bike) {
+    Notebook now = notebook();
+    if (timelinesOf != now) {
+      timelinesOf = now;
+      timelines.clear();
+    }
+    return timelines.computeIfAbsent(bike, id -> Timeline.of(now, id));
   }
 
   public Ids ids() {

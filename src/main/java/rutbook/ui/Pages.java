@@ -8,7 +8,6 @@ import org.kordamp.ikonli.materialdesign2.MaterialDesignM;
 import org.kordamp.ikonli.materialdesign2.MaterialDesignW;
 import rutbook.notebook.EntryId;
 import rutbook.notebook.SettingId;
-import rutbook.notebook.Timeline;
 import rutbook.ui.bike.BikePage;
 import rutbook.ui.log.LogPage;
 import rutbook.ui.log.SessionPage;
@@ -59,7 +58,7 @@ final class Pages {
   private static Page ofSetting(Desk desk, SettingId setting) {
     Optional<EntryId> latest =
         desk.bike()
-            .map(bike -> Timeline.of(desk.notebook(), bike.id()))
+            .map(bike -> desk.timeline(bike.id()))
             .flatMap(timeline -> timeline.latest(rutbook.notebook.Entry.Session.class))
             .map(session -> session.id());
     return latest

@@ -63,7 +63,7 @@ final class Strip extends HBox {
   }
 
   void show(Notebook notebook) {
-    Optional<StripModel> next = desk.bike().map(bike -> StripModel.of(notebook, bike));
+    Optional<StripModel> next = desk.bike().map(bike -> StripModel.of(desk.timeline(bike.id())));
     if (next.isPresent() && next.equals(model) && notebook.display().equals(units)) {
       return;
     }

@@ -13,7 +13,6 @@ import rutbook.notebook.Due;
 import rutbook.notebook.End;
 import rutbook.notebook.Entry;
 import rutbook.notebook.Hours;
-import rutbook.notebook.Notebook;
 import rutbook.notebook.Reading;
 import rutbook.notebook.Role;
 import rutbook.notebook.ServiceItem;
@@ -51,8 +50,8 @@ public record StripModel(
     items = List.copyOf(items);
   }
 
-  public static StripModel of(Notebook notebook, Bike bike) {
-    Timeline timeline = Timeline.of(notebook, bike.id());
+  public static StripModel of(Timeline timeline) {
+    Bike bike = timeline.bike();
     Sheet sheet = bike.latestSheet();
     Hours hours = timeline.hours();
     return new StripModel(

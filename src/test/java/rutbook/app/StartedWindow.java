@@ -10,7 +10,6 @@ import rutbook.file.RealDisk;
 import rutbook.file.UserFolders;
 import rutbook.json.NotebookJson;
 import rutbook.notebook.Notebook;
-import rutbook.ui.fx.Toolkit;
 import rutbook.units.Display;
 import rutbook.words.Phrases;
 
@@ -18,15 +17,12 @@ import rutbook.words.Phrases;
 public final class StartedWindow {
   private StartedWindow() {}
 
-  /** The file of the notebook, and a folder that may be written to. */
-  public static void main(String[] arguments) {
+  /** The file of the sample notebook, and a folder that may be written to. */
+  public static void main(String[] arguments) throws Exception {
     Path file = Path.of(arguments[0]);
     Path folder = Path.of(arguments[1]);
-    Toolkit.start(
-        () -> {
-          start(folder).open(read(file), folder.resolve("home"));
-          FirstFrame.tell();
-        });
+    FirstFrame.tellWhenShown();
+    start(folder).run(() -> read(file), folder.resolve("home"));
   }
 
   static Notebook read(Path file) {

@@ -101,7 +101,8 @@ public final class ManySessionsBench {
     onTheThread(() -> filter(0));
     int rows = list().getItems().size();
     step("scrolling through all", 120, i -> list().scrollTo(rows * i / 120));
-    step("opening a session", 10, this::open);
+    step("opening a session, first", 1, this::open);
+    step("going back and opening again", 9, this::open);
     edits();
     saving();
   }

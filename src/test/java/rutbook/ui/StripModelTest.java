@@ -14,6 +14,7 @@ import rutbook.notebook.Entry;
 import rutbook.notebook.Notebook;
 import rutbook.notebook.Reading;
 import rutbook.notebook.SettingId;
+import rutbook.notebook.Timeline;
 
 /** What stands at the top of every page, and what of it a narrow window keeps. */
 class StripModelTest {
@@ -38,7 +39,7 @@ class StripModelTest {
   }
 
   private static StripModel model(String meter, Change... changes) {
-    return StripModel.of(ridden(meter, List.of(changes)), Bench.bike());
+    return StripModel.of(Timeline.of(ridden(meter, List.of(changes)), Bench.BIKE));
   }
 
   private static List<SettingId> kept(StripModel model, double room) {

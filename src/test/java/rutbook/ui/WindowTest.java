@@ -4,7 +4,6 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import java.time.LocalDate;
 import java.util.Optional;
-import javafx.application.Platform;
 import javafx.geometry.Bounds;
 import javafx.scene.Node;
 import javafx.scene.Scene;
@@ -13,10 +12,7 @@ import javafx.scene.control.Labeled;
 import javafx.scene.control.TextField;
 import javafx.scene.input.KeyCode;
 import javafx.scene.input.KeyEvent;
-import javafx.scene.text.Text;
 import javafx.stage.Stage;
-import org.junit.jupiter.api.BeforeAll;
-import org.testfx.api.FxToolkit;
 import org.testfx.framework.junit5.ApplicationTest;
 import org.testfx.util.WaitForAsyncUtils;
 import rutbook.edit.Editor;
@@ -30,20 +26,6 @@ public abstract class WindowTest extends ApplicationTest {
   protected Editor editor;
   protected Window window;
   protected int touches;
-
-  /** Fails with the name of the package where a library of the system is missing. */
-  @BeforeAll
-  static void aWindowCanBeOpenedHere() throws Exception {
-    try {
-      FxToolkit.registerPrimaryStage();
-      Platform.setImplicitExit(false);
-      WaitForAsyncUtils.waitForAsyncFx(20_000, () -> new Text("x").getLayoutBounds());
-    } catch (Exception | Error thrown) {
-      throw MissingLibrary.sentence(thrown)
-          .<Error>map(AssertionError::new)
-          .orElseGet(() -> new AssertionError("no window can be opened here", thrown));
-    }
-  }
 
   @Override
   public void start(Stage first) {

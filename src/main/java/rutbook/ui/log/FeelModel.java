@@ -1,6 +1,7 @@
 package rutbook.ui.log;
 
-import java.util.ArrayList;
+import java.util.ArrayDeque;
+import java.util.Deque;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -10,7 +11,6 @@ import rutbook.notebook.Entry;
 import rutbook.notebook.Feel;
 import rutbook.notebook.Moto;
 import rutbook.notebook.MotoId;
-import rutbook.notebook.Notebook;
 import rutbook.notebook.Timeline;
 
 /**
@@ -33,23 +33,29 @@ public record FeelModel(Moto moto, List<Standing> standing) {
   }
 
   /** Empty when there is no such moto. */
-  public static Optional<FeelModel> of(Notebook notebook, Entry.Session session, MotoId id) {
-    List<Moto> before = new ArrayList<>();
-    for (Entry.Session each : Timeline.of(notebook, session.bike()).sessions()) {
-      for (Moto moto : each.motos()) {
-        if (each.id().equals(session.id()) && moto.id().equals(id)) {
-          return Optional.of(new FeelModel(moto, standing(lastThat(before), moto)));
-        }
-        before.add(moto);
-      }
-    }
-    return Optional.empty();
+  public static Optional<FeelModel> of(Timeline timeline, Entry.Session session, MotoId id) {
+    Optional<Moto> moto = session.motos().stream().filter(each -> each.id().equals(id)).findFirst();
+    return moto.map(it -> new FeelModel(it, standing(lastThat(timeline, session, it), it)));
   }
 
-  /** The latest motos that say anything of feel, oldest first. */
-  private static List<Moto> lastThat(List<Moto> before) {
-    List<Moto> said = before.stream().filter(moto -> !moto.report().feel().isEmpty()).toList();
-    return said.subList(Math.max(0, said.size() - MOTOS_BACK), said.size());
+  /** The latest motos before one that say anything of feel, oldest first. */
+  private static List<Moto> lastThat(Timeline timeline, Entry.Session session, Moto moto) {
+    Deque<Moto> said = new ArrayDeque<>();
+    List<Entry> entries = timeline.entries();
+    boolean reached = false;
+    for (int i = entries.size() - 1; i >= 0 && said.size() < MOTOS_BACK; i--) {
+      if (!(entries.get(i) instanceof Entry.Session each)) {
+        continue;
+      }
+      for (int m = each.motos().size() - 1; m >= 0 && said.size() < MOTOS_BACK; m--) {
+        Moto before = each.motos().get(m);
+        if (reached && !before.report().feel().isEmpty()) {
+          said.addFirst(before);
+        }
+        reached |= each.id().equals(session.id()) && before.id().equals(moto.id());
+      }
+    }
+    return List.copyOf(said);
   }
 
   /** Worst first; what was looked for last and not there bothers no more. */

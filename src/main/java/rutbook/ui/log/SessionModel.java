@@ -5,7 +5,9 @@ import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalLong;
+import java.util.function.Function;
 import rutbook.notebook.Bike;
+import rutbook.notebook.BikeId;
 import rutbook.notebook.Change;
 import rutbook.notebook.Entry;
 import rutbook.notebook.EntryId;
@@ -63,19 +65,24 @@ public record SessionModel(
   }
 
   /** Empty when the notebook has no such session. */
-  public static Optional<SessionModel> of(Notebook notebook, EntryId id) {
+  public static Optional<SessionModel> of(
+      Notebook notebook, Function<BikeId, Timeline> timelines, EntryId id) {
     return notebook
         .entry(id)
         .filter(Entry.Session.class::isInstance)
         .map(Entry.Session.class::cast)
-        .map(session -> of(notebook, session));
+        .map(session -> of(notebook, timelines.apply(session.bike()), session));
   }
 
-  private static SessionModel of(Notebook notebook, Entry.Session session) {
+  private static SessionModel of(Notebook notebook, Timeline timeline, Entry.Session session) {
     Bike bike = notebook.shelf().bike(session.bike()).orElseThrow();
     Sheet sheet = bike.sheetOn(session.day());
-    Timeline timeline = Timeline.of(notebook, bike.id());
-    boolean first = timeline.sessions().get(0).id().equals(session.id());
+    boolean first =
+        timeline.entries().stream()
+            .filter(Entry.Session.class::isInstance)
+            .findFirst()
+            .filter(each -> each.id().equals(session.id()))
+            .isPresent();
     Setup left = timeline.before(session.id());
     String track =
         notebook.shelf().track(session.track()).map(Track::name).orElse(session.track().text());

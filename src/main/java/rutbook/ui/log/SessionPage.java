@@ -157,7 +157,7 @@ public final class SessionPage extends Page {
 
   @Override
   protected void show(Notebook notebook) {
-    Optional<SessionModel> now = SessionModel.of(notebook, id);
+    Optional<SessionModel> now = SessionModel.of(notebook, desk()::timeline, id);
     if (now.isEmpty()) {
       getChildren()
           .setAll(

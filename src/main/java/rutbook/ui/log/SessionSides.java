@@ -15,7 +15,6 @@ import rutbook.notebook.Reading;
 import rutbook.notebook.Setting;
 import rutbook.notebook.SettingId;
 import rutbook.notebook.Setup;
-import rutbook.notebook.Timeline;
 import rutbook.ui.Desk;
 
 /** The sides of a session below its chain; one is shown at a time, and each is made once. */
@@ -68,7 +67,10 @@ final class SessionSides {
     ride = newRide;
     return switch (side) {
       case FEEL -> {
-        FeelModel.of(desk.notebook(), model.session(), newRide.orElseThrow().moto().id())
+        FeelModel.of(
+                desk.timeline(model.bike().id()),
+                model.session(),
+                newRide.orElseThrow().moto().id())
             .ifPresent(feel::show);
         yield feel;
       }
@@ -102,12 +104,12 @@ final class SessionSides {
 
   private void showStart(SessionModel model) {
     Setup now = model.session().start();
-    Setup left = model.first() ? now : Timeline.of(desk.notebook(), model.bike().id()).before(id);
+    Setup left = model.first() ? now : desk.timeline(model.bike().id()).before(id);
     start.show(model.sheet(), left, now, baseline(model));
   }
 
   private Optional<Setup> baseline(SessionModel model) {
-    return Timeline.of(desk.notebook(), model.bike().id())
+    return desk.timeline(model.bike().id())
         .baselineOn(model.session().day())
         .map(Entry.Baseline::setup);
   }

@@ -16,6 +16,7 @@ import rutbook.notebook.MotoId;
 import rutbook.notebook.Notebook;
 import rutbook.notebook.Section;
 import rutbook.notebook.Symptom;
+import rutbook.notebook.Timeline;
 
 /** What stands ready for one touch after a moto. */
 class FeelModelTest {
@@ -38,7 +39,9 @@ class FeelModelTest {
               List.of(moto));
       notebook = notebook.with(session);
     }
-    return FeelModel.of(notebook, session, new MotoId("m-" + (motos.size() - 1))).orElseThrow();
+    return FeelModel.of(
+            Timeline.of(notebook, Bench.BIKE), session, new MotoId("m-" + (motos.size() - 1)))
+        .orElseThrow();
   }
 
   private static FeelModel.Standing standing(Feel last) {
@@ -85,6 +88,9 @@ class FeelModelTest {
     Notebook notebook = Bench.notebook();
     Entry.Session session =
         Bench.session("s-1", LocalDate.of(2026, 5, 1), Bench.HOLLOW, Bench.setup(), List.of());
-    assertThat(FeelModel.of(notebook.with(session), session, new MotoId("none"))).isEmpty();
+    assertThat(
+            FeelModel.of(
+                Timeline.of(notebook.with(session), Bench.BIKE), session, new MotoId("none")))
+        .isEmpty();
   }
 }
