@@ -1,6 +1,8 @@
 package rutbook.notebook;
 
 import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.Collections;
 import java.util.Comparator;
 import java.util.HashMap;
 import java.util.List;
@@ -16,6 +18,9 @@ public final class Timeline {
       Comparator.comparing(Entry::day)
           .thenComparingInt(entry -> entry.head().order())
           .thenComparing(entry -> entry.id().text());
+
+  /** Most questions are about the latest entries, which are found without a map. */
+  private static final int LATEST = 16;
 
   private final Bike bike;
   private final List<Entry> entries;
@@ -37,9 +42,23 @@ public final class Timeline {
             .shelf()
             .bike(id)
             .orElseThrow(() -> new NotebookException(Fault.UNKNOWN_ID, "bike", id));
-    List<Entry> entries =
-        notebook.entries().stream().filter(entry -> entry.bike().equals(id)).sorted(ORDER).toList();
-    return new Timeline(bike, entries);
+    return new Timeline(bike, inOrder(notebook.entries(), id));
+  }
+
+  /** Most notebooks are kept in the order of days: those need no sorting. */
+  private static List<Entry> inOrder(List<Entry> all, BikeId id) {
+    List<Entry> entries = new ArrayList<>(all.size());
+    boolean sorted = true;
+    for (Entry entry : all) {
+      if (entry.bike().equals(id)) {
+        sorted &= entries.isEmpty() || ORDER.compare(entries.get(entries.size() - 1), entry) <= 0;
+        entries.add(entry);
+      }
+    }
+    if (!sorted) {
+      entries.sort(ORDER);
+    }
+    return Collections.unmodifiableList(entries);
   }
 
   public Bike bike() {
@@ -135,6 +154,11 @@ public final class Timeline {
 
   /** The place of an entry in the order of days, from 0. */
   int index(EntryId id) {
+    for (int i = entries.size() - 1; i >= Math.max(0, entries.size() - LATEST); i--) {
+      if (entries.get(i).id().equals(id)) {
+        return i;
+      }
+    }
     if (places == null) {
       Map<EntryId, Integer> all = new HashMap<>(entries.size() * 2);
       for (int i = 0; i < entries.size(); i++) {

@@ -60,6 +60,7 @@ final class Rail extends VBox {
     Button tool = new Button();
     styled(tool, id, icon, "button");
     tool.getStyleClass().add("tool");
+    tool.setTooltip(new Tooltip());
     tool.setOnAction(event -> action.run());
     return tool;
   }
@@ -88,7 +89,7 @@ final class Rail extends VBox {
     button.setDisable(step.isEmpty());
     button.setText(desk.text(key));
     button.setAccessibleText(text);
-    button.setTooltip(new Tooltip(text));
+    button.getTooltip().setText(text);
   }
 
   void undo() {

@@ -29,6 +29,9 @@ final class Shell extends StackPane {
   private final Shortcuts shortcuts;
   private Page page;
 
+  /** The Log stays as it was left: its search, its place. */
+  private Optional<Page> log = Optional.empty();
+
   Shell(WindowServices services, Window window) {
     this.services = services;
     this.window = window;
@@ -63,12 +66,16 @@ final class Shell extends StackPane {
   }
 
   void go(Place place) {
-    Optional<Page> next = Pages.page(desk, place);
+    Optional<Page> next =
+        place instanceof Place.Log && log.isPresent() ? log : Pages.page(desk, place);
     if (next.isEmpty()) {
       overlay.show(new ShortcutSheet(desk, shortcuts));
       return;
     }
     page = next.get();
+    if (place instanceof Place.Log) {
+      log = Optional.of(page);
+    }
     boolean alone = page.fillsWindow();
     frame.setLeft(alone ? null : rail);
     right.getStyleClass().remove("alone");
@@ -87,6 +94,7 @@ final class Shell extends StackPane {
   private void opened() {
     window.title();
     notices.redraw();
+    log = Optional.empty();
     go(new Place.Log());
   }
 
