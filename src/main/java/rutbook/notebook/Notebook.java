@@ -1,6 +1,7 @@
 package rutbook.notebook;
 
 import java.util.ArrayList;
+import java.util.Collections;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
@@ -18,7 +19,10 @@ public final class Notebook {
   private final NotebookId id;
   private final Shelf shelf;
   private final List<Entry> entries;
-  private final Map<EntryId, Entry> byId;
+
+  /** Where each entry stands; shared by all notebooks in which an entry was only replaced. */
+  private final Map<EntryId, Integer> places;
+
   private final List<RuleChange> ruleChanges;
   private final Display display;
 
@@ -26,13 +30,13 @@ public final class Notebook {
       NotebookId id,
       Shelf shelf,
       List<Entry> entries,
-      Map<EntryId, Entry> byId,
+      Map<EntryId, Integer> places,
       List<RuleChange> ruleChanges,
       Display display) {
     this.id = id;
     this.shelf = shelf;
     this.entries = entries;
-    this.byId = byId;
+    this.places = places;
     this.ruleChanges = ruleChanges;
     this.display = display;
   }
@@ -49,14 +53,14 @@ public final class Notebook {
       List<RuleChange> ruleChanges,
       Display display) {
     Checks.list("entries", entries, MOST_ENTRIES);
-    Map<EntryId, Entry> byId = indexed(entries);
-    EntryCheck check = new EntryCheck(shelf, byId::get);
+    Map<EntryId, Integer> places = indexed(entries);
+    EntryCheck check = new EntryCheck(shelf, entry -> at(entries, places, entry));
     entries.forEach(check::check);
     return new Notebook(
         id,
         shelf,
         List.copyOf(entries),
-        byId,
+        places,
         Checks.unique("rule", ruleChanges, RuleChange::rule),
         display);
   }
@@ -65,14 +69,21 @@ public final class Notebook {
     return of(id, Shelf.EMPTY, List.of(), List.of(), Display.METRIC);
   }
 
-  private static Map<EntryId, Entry> indexed(List<Entry> entries) {
-    Map<EntryId, Entry> byId = new HashMap<>(entries.size() * 2);
-    for (Entry entry : entries) {
-      if (byId.put(entry.id(), entry) != null) {
-        throw new NotebookException(Fault.TWICE, "entry", entry.id()).in("entries");
+  private static Map<EntryId, Integer> indexed(List<Entry> entries) {
+    Map<EntryId, Integer> places = new HashMap<>(entries.size() * 2);
+    for (int i = 0; i < entries.size(); i++) {
+      EntryId id = entries.get(i).id();
+      if (places.put(id, i) != null) {
+        throw new NotebookException(Fault.TWICE, "entry", id).in("entries");
       }
     }
-    return byId;
+    return places;
+  }
+
+  /** The entry of an id, or null as a map gives it. */
+  private static Entry at(List<Entry> entries, Map<EntryId, Integer> places, EntryId id) {
+    Integer place = places.get(id);
+    return place == null ? null : entries.get(place);
   }
 
   public NotebookId id() {
@@ -100,7 +111,7 @@ public final class Notebook {
   }
 
   public Optional<Entry> entry(EntryId entry) {
-    return Optional.ofNullable(byId.get(entry));
+    return Optional.ofNullable(at(entries, places, entry));
   }
 
   /**
@@ -108,32 +119,27 @@ public final class Notebook {
    * the others do not depend on it, but for its id, its kind and its bike.
    */
   public Notebook with(Entry entry) {
-    new EntryCheck(shelf, byId::get).check(entry);
+    new EntryCheck(shelf, id -> at(entries, places, id)).check(entry);
     List<Entry> next = new ArrayList<>(entries);
-    Entry before = byId.get(entry.id());
-    if (before == null) {
-      if (next.size() == MOST_ENTRIES) {
-        throw new NotebookException(Fault.TOO_MANY, "entries", next.size() + 1, MOST_ENTRIES);
-      }
-      next.add(entry);
-    } else {
-      next.set(indexOf(before), entry);
-      if (before.getClass() != entry.getClass() || !before.bike().equals(entry.bike())) {
-        return of(id, shelf, next, ruleChanges, display);
-      }
+    Integer place = places.get(entry.id());
+    if (place == null) {
+      return withAnother(entry, next);
     }
-    Map<EntryId, Entry> nextById = new HashMap<>(byId);
-    nextById.put(entry.id(), entry);
-    return new Notebook(id, shelf, List.copyOf(next), nextById, ruleChanges, display);
+    Entry before = next.set(place, entry);
+    return before.getClass() == entry.getClass() && before.bike().equals(entry.bike())
+        ? new Notebook(id, shelf, Collections.unmodifiableList(next), places, ruleChanges, display)
+        : of(id, shelf, next, ruleChanges, display);
   }
 
-  private int indexOf(Entry same) {
-    for (int i = 0; i < entries.size(); i++) {
-      if (entries.get(i) == same) {
-        return i;
-      }
+  private Notebook withAnother(Entry entry, List<Entry> next) {
+    if (next.size() == MOST_ENTRIES) {
+      throw new NotebookException(Fault.TOO_MANY, "entries", next.size() + 1, MOST_ENTRIES);
     }
-    throw new IllegalStateException(same.id().text());
+    Map<EntryId, Integer> nextPlaces = new HashMap<>(places);
+    nextPlaces.put(entry.id(), next.size());
+    next.add(entry);
+    return new Notebook(
+        id, shelf, Collections.unmodifiableList(next), nextPlaces, ruleChanges, display);
   }
 
   /** Without an entry; what names it (a job its baseline) must be gone first. */
@@ -156,17 +162,17 @@ public final class Notebook {
   }
 
   public Notebook with(Display newDisplay) {
-    return new Notebook(id, shelf, entries, byId, ruleChanges, newDisplay);
+    return new Notebook(id, shelf, entries, places, ruleChanges, newDisplay);
   }
 
   public Notebook withRuleChanges(List<RuleChange> newChanges) {
     List<RuleChange> checked = Checks.unique("rule", newChanges, RuleChange::rule);
-    return new Notebook(id, shelf, entries, byId, checked, display);
+    return new Notebook(id, shelf, entries, places, checked, display);
   }
 
   /** The same notebook under another name: a copy is a notebook of its own. */
   public Notebook copiedAs(NotebookId newId) {
-    return new Notebook(newId, shelf, entries, byId, ruleChanges, display);
+    return new Notebook(newId, shelf, entries, places, ruleChanges, display);
   }
 
   @Override
