@@ -23,7 +23,7 @@ final class BikeSampler {
   private static final double[] ROUGHENS = {0, 0.04, 0.08, 0.12, 0.16, 0.24, 0.32};
   private static final double[] ROUGHENS_LOG = {-0.3, -0.4, -0.3, -0.2, -0.5, -1.2, -2.2};
   private static final double[] DAYS = {-1.8, -1.2, -0.8, -0.4, 0, 0.4, 0.8, 1.2, 1.8};
-  private static final double DAY_SD = 0.8;
+  private static final double DAY_SD = 0.6;
   private static final double[] DAYS_LOG =
       Arrays.stream(DAYS).map(day -> -day * day / (2 * DAY_SD * DAY_SD)).toArray();
   private static final double[] NOISE_LOG = {-0.7, 0, 0, -1, -2.5};
@@ -84,7 +84,7 @@ final class BikeSampler {
       begin(LEFT_LOG);
       addShifted(s, -1, LEFT, at.left[s]);
       at.setLeft(s, LEFT[drawn(LEFT.length)]);
-      for (int d = 1; d < at.day[s].length; d++) {
+      for (int d = at.day[s].length == 1 ? 1 : 0; d < at.day[s].length; d++) {
         begin(DAYS_LOG);
         addShifted(s, d, DAYS, at.day[s][d]);
         at.setDay(s, d, DAYS[drawn(DAYS.length)]);
@@ -208,7 +208,7 @@ final class BikeSampler {
       sum += each;
     }
     for (int i = 0; i < logShare.length; i++) {
-      logShare[i] = Math.log(count[i] / sum);
+      logShare[i] = StrictMath.log(count[i] / sum);
     }
   }
 
@@ -220,7 +220,7 @@ final class BikeSampler {
     double sum = 0;
     for (int i = 0; i < n; i++) {
       double less = log[i] - most;
-      log[i] = less < -20 ? 0 : Math.exp(less);
+      log[i] = less < -20 ? 0 : StrictMath.exp(less);
       sum += log[i];
     }
     double share = random.nextDouble() * sum;
@@ -234,6 +234,6 @@ final class BikeSampler {
   }
 
   private static double[] logs(double... chances) {
-    return Arrays.stream(chances).map(Math::log).toArray();
+    return Arrays.stream(chances).map(StrictMath::log).toArray();
   }
 }

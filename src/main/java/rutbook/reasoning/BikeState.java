@@ -23,7 +23,7 @@ final class BikeState {
 
   final int[][] regime;
 
-  /** How much worse each complaint was on an earlier day than today, the setup apart. */
+  /** How much worse each complaint was on a day than usual, the setup apart; today first. */
   final double[][] day;
 
   /** Severity points that every complaint grows from moto to moto as the track roughens. */
@@ -132,11 +132,13 @@ final class BikeState {
   /** As it is now, to keep. */
   PlausibleBikes.Bike bike() {
     double[] here = new double[complaints];
+    double[] leftToday = new double[complaints];
     double[][] effects = new double[complaints][];
     for (int s = 0; s < complaints; s++) {
-      here[s] = at(s, recent.here(), recent.orderNow());
+      here[s] = at(s, recent.here(), recent.orderNow()) + day[s][0];
+      leftToday[s] = left[s] + day[s][0];
       effects[s] = effect[s].clone();
     }
-    return new PlausibleBikes.Bike(here, effects, left.clone());
+    return new PlausibleBikes.Bike(here, effects, leftToday);
   }
 }

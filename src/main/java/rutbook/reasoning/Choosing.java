@@ -10,6 +10,7 @@ import rutbook.notebook.Setting;
 import rutbook.notebook.Setup;
 import rutbook.notebook.Sheet;
 import rutbook.notebook.Work;
+import rutbook.units.Dimension;
 
 /** Which single change is expected to lower the summed severity most, its work counted. */
 final class Choosing {
@@ -23,7 +24,8 @@ final class Choosing {
 
   static final double REAL_COMPLAINTS = 3;
   static final int MOST_SHOWN = 3;
-  private static final int MOST_DOSES = 4;
+  private static final int MOST_CLICKS = 4;
+  private static final int MOST_DOSES = 3;
   private static final int TEST_DOSES = 2;
 
   private final Sheet sheet;
@@ -43,7 +45,8 @@ final class Choosing {
     List<Suggestion> all = new ArrayList<>();
     for (Setting setting : candidates()) {
       Suggestion best = null;
-      for (int doses = -MOST_DOSES; doses <= MOST_DOSES; doses++) {
+      int most = setting.role().isClicker() ? MOST_CLICKS : MOST_DOSES;
+      for (int doses = -most; doses <= most; doses++) {
         Optional<Suggestion> next = suggestion(setting, doses);
         boolean better =
             next.isPresent()
@@ -77,6 +80,7 @@ final class Choosing {
   private List<Setting> candidates() {
     return outlook.settings().stream()
         .filter(each -> each.work() != Work.SHOP)
+        .filter(each -> each.dimension() != Dimension.SPRING_RATE)
         .filter(each -> now.reading(each.id()).filter(Reading::isKnown).isPresent())
         .toList();
   }

@@ -16,7 +16,7 @@ import rutbook.units.Amount;
 /** What the plausible bikes expect: of the setup as it is, and of a change of it. */
 final class Outlook {
   /** A change smaller than this is not spoken of. */
-  private static final double NOT_FELT = 0.1;
+  private static final double NOT_FELT = 0.15;
 
   private final Reckoning reckoning;
   private final Trials trials;
@@ -86,10 +86,15 @@ final class Outlook {
   private static double drop(PlausibleBikes.Bike bike, int j, int doses) {
     double drop = 0;
     for (int s = 0; s < bike.here().length; s++) {
-      double here = bike.here()[s];
-      drop += Math.max(0, here) - Math.max(0, here + doses * bike.effect()[s][j]);
+      drop += drop(bike, s, j, doses);
     }
     return drop;
+  }
+
+  /** How much less a complaint is felt; one that is absent cannot get better. */
+  private static double drop(PlausibleBikes.Bike bike, int s, int j, int doses) {
+    double here = bike.here()[s];
+    return Math.max(0, here) - Math.max(0, here + doses * bike.effect()[s][j]);
   }
 
   Suggestion suggestion(Sheet sheet, Setting setting, Reading from, Reading to, int doses) {
@@ -140,10 +145,9 @@ final class Outlook {
   }
 
   private Optional<Suggestion.Shift> shift(int s, int j, int doses) {
-    double[] shift = drawn(bike -> doses * bike.effect()[s][j]);
+    double[] shift = drawn(bike -> -drop(bike, s, j, doses));
     double mean = mean(shift);
-    double here = now.get(s).expected();
-    if (Math.abs(mean) < NOT_FELT || (here <= 0 && here + mean <= 0)) {
+    if (Math.abs(mean) < NOT_FELT) {
       return Optional.empty();
     }
     Complaint complaint = now.get(s).complaint();

@@ -12,7 +12,7 @@ record PlausibleBikes(List<Bike> bikes) {
    *
    * @param here severity of each complaint with today's setup, below 0 when comfortably absent
    * @param effect severity points per dose, by complaint and setting
-   * @param left severity of each complaint at the most comfortable setup
+   * @param left severity of each complaint today at the most comfortable setup
    */
   record Bike(double[] here, double[][] effect, double[] left) {}
 

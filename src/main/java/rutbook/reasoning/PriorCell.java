@@ -35,12 +35,12 @@ record PriorCell(double rule, double[] value, int[] regime, double[] log) {
     double[] log = new double[2 * n + 1];
     double sum = 0;
     for (double turn : TURNS) {
-      sum += Math.exp(-turn * turn / 2);
+      sum += StrictMath.exp(-turn * turn / 2);
     }
     regime[0] = NOTHING;
     for (int i = 0; i < n; i++) {
-      double size = rule * Math.exp(spread * TURNS[i]);
-      double chance = -TURNS[i] * TURNS[i] / 2 - Math.log(sum);
+      double size = rule * StrictMath.exp(spread * TURNS[i]);
+      double chance = -TURNS[i] * TURNS[i] / 2 - StrictMath.log(sum);
       value[1 + i] = size;
       regime[1 + i] = HOLDS;
       log[1 + i] = chance;
@@ -54,7 +54,7 @@ record PriorCell(double rule, double[] value, int[] regime, double[] log) {
   private static PriorCell unlisted() {
     double[] log = new double[UNLISTED.length];
     for (int i = 0; i < log.length; i++) {
-      log[i] = Math.log(UNLISTED_CHANCE[i]);
+      log[i] = StrictMath.log(UNLISTED_CHANCE[i]);
     }
     return new PriorCell(0, UNLISTED.clone(), new int[UNLISTED.length], log);
   }

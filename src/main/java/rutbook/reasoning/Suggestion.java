@@ -37,7 +37,7 @@ public record Suggestion(
   }
 
   /**
-   * Expected change of a complaint.
+   * Expected change of a complaint as it is felt: one that is absent cannot get better.
    *
    * @param mean severity points, negative for better
    * @param low lower end of the 80 % interval

@@ -2,6 +2,7 @@ package rutbook.words;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import rutbook.reasoning.Bother;
 import rutbook.reasoning.Complaint;
 import rutbook.reasoning.GateCard;
@@ -109,9 +110,9 @@ public final class ReasoningWords {
       said.add(shift(shift));
     }
     for (Suggestion.Shift shift : suggestion.shifts()) {
-      said.add(rule(shift));
-      said.add(own(shift));
+      rule(shift).ifPresent(said::add);
     }
+    said.addAll(own(suggestion));
     suggestion.room().ifPresent(room -> said.add(room(room, suggestion.nearStop())));
     said.add(phrases.say(AREA, "work." + suggestion.setting().work().name()));
     return said;
@@ -136,23 +137,28 @@ public final class ReasoningWords {
     return (along < -0.05 ? "−" : "") + points(Math.abs(value));
   }
 
-  private String rule(Suggestion.Shift shift) {
-    if (shift.rule().isEmpty()) {
-      return phrases.say(AREA, "rule.none", within(shift.complaint()));
-    }
-    return phrases.say(
-        AREA,
-        shift.rule().get().disputed() ? "rule.disputed" : "rule",
-        shift.rule().get().reason(),
-        within(shift.complaint()));
+  private Optional<String> rule(Suggestion.Shift shift) {
+    return shift
+        .rule()
+        .map(
+            rule ->
+                phrases.say(
+                    AREA,
+                    rule.disputed() ? "rule.disputed" : "rule",
+                    rule.reason(),
+                    within(shift.complaint())));
   }
 
-  private String own(Suggestion.Shift shift) {
-    int clean = (int) shift.cleanTrials();
-    int mixed = shift.trials().size() - clean;
-    return shift.trials().isEmpty()
-        ? phrases.say(AREA, "own.none", within(shift.complaint()))
-        : phrases.say(AREA, "own", within(shift.complaint()), clean, mixed);
+  private List<String> own(Suggestion suggestion) {
+    List<String> said = new ArrayList<>();
+    for (Suggestion.Shift shift : suggestion.shifts()) {
+      int clean = (int) shift.cleanTrials();
+      int mixed = shift.trials().size() - clean;
+      if (!shift.trials().isEmpty()) {
+        said.add(phrases.say(AREA, "own", within(shift.complaint()), clean, mixed));
+      }
+    }
+    return said.isEmpty() ? List.of(phrases.say(AREA, "own.none")) : said;
   }
 
   private String room(Amount room, boolean near) {
