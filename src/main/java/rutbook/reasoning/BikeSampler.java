@@ -27,7 +27,7 @@ final class BikeSampler {
   private static final double[] DAYS_LOG =
       Arrays.stream(DAYS).map(day -> -day * day / (2 * DAY_SD * DAY_SD)).toArray();
   private static final double[] NOISE_LOG = {-0.7, 0, 0, -1, -2.5};
-  private static final double[] USUAL = {16, 2.4, 1.6};
+  private static final double[] USUAL = {9.6, 1.44, 0.96};
 
   private final PriorCell[][] cells;
   private final double[][] room;

@@ -17,7 +17,7 @@ record PriorCell(double rule, double[] value, int[] regime, double[] log) {
   private static final double[] TURNS = {-1.5, -1, -0.5, 0, 0.5, 1, 1.5};
   private static final double SPREAD = 0.4;
   private static final double[] UNLISTED = {-0.24, -0.12, 0, 0.12, 0.24};
-  private static final double[] UNLISTED_CHANCE = {0.05, 0.1, 0.7, 0.1, 0.05};
+  private static final double[] UNLISTED_CHANCE = {0.03, 0.05, 0.84, 0.05, 0.03};
 
   static PriorCell of(double rule, boolean disputed) {
     return rule == 0 ? unlisted() : listed(rule, disputed);
