@@ -25,11 +25,11 @@ public final class Hours {
     for (int i = 0; i < run.length; i++) {
       Entry entry = entries.get(i);
       if (entry instanceof Entry.MeterChange change) {
-        total += advance(meter, hours(change.oldReads()));
+        total += since(meter, hours(change.oldReads()));
         meter = OptionalDouble.of(hours(change.newReads()));
       } else if (entry.head().meter().isPresent()) {
         double reads = hours(entry.head().meter().get());
-        total += meter.isPresent() ? advance(meter, reads) : reads;
+        total += since(meter, reads);
         meter = OptionalDouble.of(Math.max(reads, meter.orElse(reads)));
       }
       run[i] = total;
@@ -37,9 +37,12 @@ public final class Hours {
     return new Hours(timeline, run);
   }
 
-  /** A reading below the one before adds nothing: meters do not run backwards unasked. */
-  private static double advance(OptionalDouble before, double reads) {
-    return Math.max(0, reads - before.orElse(reads));
+  /**
+   * Hours run since the reading before, or in all when it is the first, whoever wrote it down. A
+   * reading below the one before adds nothing: meters do not run backwards unasked.
+   */
+  private static double since(OptionalDouble before, double reads) {
+    return Math.max(0, reads - before.orElse(0));
   }
 
   private static double hours(Amount amount) {

@@ -243,4 +243,15 @@ class TimelineTest {
     assertThat(Timeline.of(Bench.notebook().with(second), Bench.BIKE).now())
         .isEqualTo(Bench.setup());
   }
+
+  @Test
+  void aMeterThatIsChangedBeforeItWasEverReadHasRunWhatItShowed() {
+    Entry.MeterChange change =
+        new Entry.MeterChange(
+            Head.of(new EntryId("meter"), Bench.BIKE, Bench.SPRING, 1),
+            Bench.hours("29"),
+            Bench.hours("0"));
+    Timeline timeline = Timeline.of(Bench.notebook().with(change), Bench.BIKE);
+    assertThat(timeline.hours().total()).isEqualTo(29);
+  }
 }
