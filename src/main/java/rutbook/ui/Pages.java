@@ -5,12 +5,14 @@ import java.util.Optional;
 import org.kordamp.ikonli.Ikon;
 import org.kordamp.ikonli.materialdesign2.MaterialDesignB;
 import org.kordamp.ikonli.materialdesign2.MaterialDesignM;
+import org.kordamp.ikonli.materialdesign2.MaterialDesignT;
 import org.kordamp.ikonli.materialdesign2.MaterialDesignW;
 import rutbook.notebook.EntryId;
 import rutbook.notebook.SettingId;
 import rutbook.ui.bike.BikePage;
 import rutbook.ui.log.LogPage;
 import rutbook.ui.log.SessionPage;
+import rutbook.ui.next.NextPage;
 import rutbook.ui.rebuild.BenchPage;
 import rutbook.ui.rebuild.JobPage;
 import rutbook.ui.rebuild.RebuildPage;
@@ -23,6 +25,7 @@ final class Pages {
   static final List<OnRail> RAIL =
       List.of(
           new OnRail("log", MaterialDesignB.BOOK_OPEN_OUTLINE, new Place.Log()),
+          new OnRail("next", MaterialDesignT.TRENDING_UP, new Place.Next()),
           new OnRail("rebuild", MaterialDesignW.WRENCH_OUTLINE, new Place.Rebuild()),
           new OnRail("bike", MaterialDesignM.MOTORBIKE, new Place.Bike(Place.BikePart.SETTINGS)));
 
@@ -41,6 +44,9 @@ final class Pages {
     }
     if (place instanceof Place.OfSetting of) {
       return Optional.of(ofSetting(desk, of.setting()));
+    }
+    if (place instanceof Place.Next) {
+      return Optional.of(new NextPage(desk));
     }
     if (place instanceof Place.Rebuild) {
       return Optional.of(new RebuildPage(desk));
@@ -70,6 +76,9 @@ final class Pages {
   static String railName(Place place) {
     if (place instanceof Place.Bike) {
       return "bike";
+    }
+    if (place instanceof Place.Next) {
+      return "next";
     }
     if (place instanceof Place.Rebuild
         || place instanceof Place.Job

@@ -31,6 +31,9 @@ public sealed interface Place {
     HISTORY
   }
 
+  /** Which one setting to change next. */
+  record Next() implements Place {}
+
   /** Rebuilds, the way back to the baseline, and what falls due. */
   record Rebuild() implements Place {}
 

@@ -70,6 +70,15 @@ final class BenchJobs {
             "rebuild-empty",
             Notebook.empty(new NotebookId("empty")),
             shown -> shown.go(new Place.Rebuild())));
+    views.add(new Pictures.View("next", season, shown -> shown.go(new Place.Next())));
+    views.add(
+        new Pictures.View(
+            "next-known",
+            season,
+            shown -> {
+              shown.go(new Place.Next());
+              shown.touch("next-known");
+            }));
     views.add(new Pictures.View("rebuild", season, shown -> shown.go(new Place.Rebuild())));
     views.add(
         new Pictures.View(

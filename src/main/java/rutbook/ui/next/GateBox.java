@@ -1,0 +1,79 @@
+package rutbook.ui.next;
+
+import java.util.Optional;
+import javafx.scene.control.TextField;
+import javafx.scene.layout.HBox;
+import javafx.scene.layout.VBox;
+import rutbook.edit.EntryEdit;
+import rutbook.edit.SessionStart;
+import rutbook.notebook.Bike;
+import rutbook.notebook.Entry;
+import rutbook.notebook.EntryId;
+import rutbook.notebook.Head;
+import rutbook.reasoning.GateCard;
+import rutbook.ui.Desk;
+import rutbook.ui.Place;
+import rutbook.ui.controls.Keys;
+import rutbook.words.ReasoningWords;
+
+/** What comes first, the entry that shows it, and a way past it with a reason that is kept. */
+final class GateBox extends VBox {
+  private final Desk desk;
+  private final GateCard gate;
+
+  GateBox(Desk desk, ReasoningWords words, GateCard gate) {
+    super(8);
+    this.desk = desk;
+    this.gate = gate;
+    setId("gate-" + gate.gate());
+    getStyleClass().add("caution");
+    getChildren().add(Keys.prose(words.gate(gate)));
+    HBox keys = new HBox(8);
+    because()
+        .ifPresent(
+            place ->
+                keys.getChildren()
+                    .add(
+                        Keys.key(
+                            "gate-see-" + gate.gate(),
+                            desk.text("next.see"),
+                            () -> desk.go(place))));
+    if (!gate.blocks()) {
+      keys.getChildren()
+          .add(Keys.key("gate-pass-" + gate.gate(), desk.text("next.pass"), this::askWhy));
+    }
+    getChildren().add(keys);
+  }
+
+  private Optional<Place> because() {
+    return gate.because()
+        .flatMap(desk.notebook()::entry)
+        .filter(Entry.Session.class::isInstance)
+        .map(entry -> new Place.Session(entry.id()));
+  }
+
+  private void askWhy() {
+    TextField why = new TextField();
+    why.setId("gate-why");
+    why.getStyleClass().add("large-target");
+    why.setPromptText(desk.text("next.pass.why"));
+    why.setAccessibleText(desk.text("next.pass.why"));
+    why.setOnAction(event -> pass(why.getText()));
+    getChildren().set(1, why);
+    why.requestFocus();
+  }
+
+  private void pass(String reason) {
+    if (reason.isBlank()) {
+      return;
+    }
+    Bike bike = desk.bike().orElseThrow();
+    Head head =
+        Head.of(
+            new EntryId(desk.ids().next()),
+            bike.id(),
+            desk.today(),
+            SessionStart.orderOn(desk.notebook(), bike, desk.today()));
+    desk.make(new EntryEdit.Add(new Entry.GateDismissed(head, gate.gate(), reason)));
+  }
+}

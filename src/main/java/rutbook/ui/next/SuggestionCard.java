@@ -1,0 +1,165 @@
+package rutbook.ui.next;
+
+import java.util.List;
+import java.util.Optional;
+import javafx.geometry.Pos;
+import javafx.scene.control.Label;
+import javafx.scene.control.TextField;
+import javafx.scene.control.ToggleButton;
+import javafx.scene.layout.FlowPane;
+import javafx.scene.layout.HBox;
+import javafx.scene.layout.VBox;
+import rutbook.drawing.Ruler;
+import rutbook.notebook.Entry;
+import rutbook.notebook.NotebookException;
+import rutbook.notebook.Reading;
+import rutbook.notebook.Timeline;
+import rutbook.reasoning.Suggestion;
+import rutbook.reasoning.Trial;
+import rutbook.ui.Desk;
+import rutbook.ui.Place;
+import rutbook.ui.controls.Keys;
+import rutbook.ui.controls.RulerView;
+import rutbook.words.ReasoningWords;
+
+/** One proposal: where the setting goes, how sure, why, what it may cost; taken or not now. */
+final class SuggestionCard extends VBox {
+  /** The rule and the own motos behind the greatest help are said at once, the rest on asking. */
+  private static final int SPOKEN = 2;
+
+  private final Desk desk;
+  private final Suggestion suggestion;
+  private final ReasoningWords words;
+  private final VBox below = new VBox(6);
+  private final Label error = Keys.prose("", "error");
+  private final ToggleButton evidence;
+  private final List<String> why;
+
+  SuggestionCard(Desk desk, Suggestion suggestion, int place, boolean first) {
+    super(8);
+    this.desk = desk;
+    this.suggestion = suggestion;
+    this.words = new ReasoningWords(desk.phrases());
+    setId("suggestion-" + place);
+    getStyleClass().add("card");
+    if (first) {
+      getStyleClass().add("chosen");
+    }
+    RulerView ruler = new RulerView(true, 1.25);
+    ruler.show(ruler());
+    ruler.setMinHeight(USE_PREF_SIZE);
+    String title = words.suggestion(suggestion);
+    getChildren()
+        .addAll(
+            Keys.prose(title, "card-title"),
+            Keys.prose(words.chance(suggestion), "blue", "strong"),
+            ruler);
+    List<String> reasons = words.reasons(suggestion);
+    int shifts = 1 + suggestion.shifts().size();
+    int effort = reasons.size() - (suggestion.room().isPresent() ? 2 : 1);
+    why = reasons.subList(shifts, effort);
+    add(reasons.subList(0, shifts), "strong");
+    add(why.subList(0, Math.min(SPOKEN, why.size())), "soft");
+    add(reasons.subList(effort, reasons.size()), "soft");
+    error.managedProperty().bind(error.textProperty().isNotEmpty());
+    error.setId("suggestion-error-" + place);
+    evidence = Keys.choice("evidence-" + place, desk.text("next.evidence"), this::evidence);
+    FlowPane keys =
+        new FlowPane(
+            8,
+            8,
+            first
+                ? Keys.mainKey("take-" + place, desk.text("next.take"), this::take)
+                : Keys.key("take-" + place, desk.text("next.take"), this::take),
+            Keys.key("not-now-" + place, desk.text("next.not.now"), this::notNow),
+            evidence);
+    getChildren().addAll(keys, error, below);
+  }
+
+  private void add(List<String> said, String style) {
+    said.forEach(each -> getChildren().add(Keys.prose(sentence(each), style)));
+  }
+
+  private String sentence(String text) {
+    return desk.phrases().sentence(text);
+  }
+
+  private Ruler ruler() {
+    Timeline timeline = Timeline.of(desk.notebook(), desk.bike().orElseThrow().id());
+    Ruler ruler =
+        Ruler.of(timeline.bike().latestSheet(), suggestion.setting(), suggestion.from())
+            .withProposal(suggestion.to());
+    Optional<Reading> baseline =
+        timeline
+            .baseline()
+            .map(Entry.Baseline::setup)
+            .flatMap(setup -> setup.reading(suggestion.setting().id()));
+    return baseline.map(ruler::withBaseline).orElse(ruler);
+  }
+
+  /** The motos that speak of it, each a way to its session. */
+  private void evidence() {
+    below.getChildren().clear();
+    if (!evidence.isSelected()) {
+      return;
+    }
+    why.forEach(each -> below.getChildren().add(Keys.prose(sentence(each))));
+    for (Suggestion.Shift shift : suggestion.shifts()) {
+      below.getChildren().add(Keys.prose(words.shift(shift), "strong"));
+      if (shift.trials().isEmpty()) {
+        below.getChildren().add(Keys.prose(desk.text("next.no.motos"), "soft"));
+      }
+      for (Trial trial : shift.trials()) {
+        below
+            .getChildren()
+            .add(
+                new HBox(
+                    10,
+                    Keys.key(
+                        "trial-" + trial.after(),
+                        desk.words().day(trial.day()),
+                        () -> desk.go(new Place.Session(trial.session()))),
+                    said(trial)));
+      }
+    }
+  }
+
+  private Label said(Trial trial) {
+    Label said =
+        Keys.prose(
+            desk.text(
+                trial.clean() ? "next.trial.clean" : "next.trial.mixed",
+                trial.severityBefore(),
+                trial.severityAfter()));
+    said.setMinHeight(44);
+    said.setAlignment(Pos.CENTER_LEFT);
+    return said;
+  }
+
+  private void take() {
+    Optional<NotebookException> refused = new TakenSuggestion(desk, suggestion).take();
+    refused.ifPresent(fault -> error.setText(desk.settingWords().refusal(fault)));
+  }
+
+  private void notNow() {
+    FlowPane usual = new FlowPane(8, 8);
+    for (String each : List.of("time", "tried", "part", "feel")) {
+      String reason = desk.text("next.why." + each);
+      usual.getChildren().add(Keys.key("why-" + each, reason, () -> decline(reason)));
+    }
+    TextField own = new TextField();
+    own.setId("why-own");
+    own.getStyleClass().add("large-target");
+    own.setPromptText(desk.text("skip.own"));
+    own.setAccessibleText(desk.text("skip.own"));
+    own.setOnAction(event -> decline(own.getText()));
+    below.getChildren().setAll(Keys.label(desk.text("next.why"), "strong"), usual, own);
+  }
+
+  private void decline(String reason) {
+    if (!reason.isBlank()) {
+      new TakenSuggestion(desk, suggestion).decline(reason);
+      below.getChildren().setAll(Keys.prose(desk.text("next.declined"), "soft"));
+    }
+  }
+}
