@@ -27,12 +27,15 @@ import rutbook.notebook.ForkParts;
 import rutbook.notebook.Notebook;
 import rutbook.notebook.Parts;
 import rutbook.notebook.Range;
+import rutbook.notebook.Reading;
 import rutbook.notebook.SagLengths;
 import rutbook.notebook.Setting;
 import rutbook.notebook.Sheet;
 import rutbook.notebook.Tightening;
 import rutbook.notebook.Timeline;
 import rutbook.ui.controls.RowKey;
+import rutbook.units.Amount;
+import rutbook.units.SpringRate;
 
 /** The Bike page by touch, and what it did to the notebook. */
 class BikePageTest extends ApplicationTest {
@@ -234,6 +237,37 @@ class BikePageTest extends ApplicationTest {
     touch("redo");
     assertThat(Timeline.of(editor.present(), bike().id()).latest(Entry.Event.class))
         .contains(event);
+  }
+
+  @Test
+  void aNewSpringIsFittedWithItsSheet() {
+    touch("new-sheet");
+    type("new-sheet-reason", "stiffer shock spring");
+    type("put-shock-spring", "70");
+    touch("new-sheet-form-save");
+    assertThat(said("put-shock-spring-error")).contains("the most is 63 N/mm");
+    type("put-shock-spring", "57");
+    touch("new-sheet-form-save");
+    assertThat(bike().latestSheet().reason()).isEqualTo("stiffer shock spring");
+    Timeline timeline = Timeline.of(editor.present(), bike().id());
+    assertThat(timeline.now().reading(Bench.SHOCK_SPRING))
+        .contains(Reading.of(Amount.of(57, SpringRate.NEWTON_PER_MILLIMETRE)));
+    interact(editor::undo);
+    assertThat(bike().sheets()).containsExactly(Bench.sheet());
+    assertThat(editor.present().entries()).noneMatch(Entry.Adjusted.class::isInstance);
+  }
+
+  @Test
+  void aChangeBetweenRidesIsNotedLegByLegAndRefusedBeyondItsStop() {
+    touch("bike-setting-fork-rebound", "setting-adjust");
+    type("put-fork-rebound-left", "25");
+    touch("adjust-form-save");
+    assertThat(said("put-fork-rebound-left-error")).contains("the most is 20 clicks");
+    type("put-fork-rebound-left", "9");
+    type("put-fork-rebound-right", "9 out");
+    touch("adjust-form-save");
+    assertThat(Timeline.of(editor.present(), bike().id()).now().reading(Bench.FORK_REBOUND))
+        .contains(Reading.bothLegs(Bench.clicks(9)));
   }
 
   @Test

@@ -28,6 +28,13 @@ final class BikePictures {
     views.add(view(season, "fill", Place.BikePart.SETTINGS, "bike-setting-fork-oil"));
     views.add(view(season, "new-setting", Place.BikePart.SETTINGS, "add-setting"));
     views.add(view(season, "new-sheet", Place.BikePart.SETTINGS, "new-sheet"));
+    views.add(
+        view(
+            season,
+            "adjust",
+            Place.BikePart.SETTINGS,
+            "bike-setting-fork-rebound",
+            "setting-adjust"));
     views.add(view(season, "sag-form", Place.BikePart.SHOCK, "sag-add"));
     views.add(view(season, "windows-form", Place.BikePart.SHOCK, "sag-windows"));
     views.add(view(season, "shock-form", Place.BikePart.SHOCK, "shock-build"));

@@ -33,7 +33,7 @@ final class BaselineForm extends EntryForm<Entry.Baseline> {
     reason =
         wide(
             fields()
-                .text(
+                .line(
                     "baseline-reason",
                     "baseline.reason",
                     before.map(Entry.Baseline::reason).orElse("")));

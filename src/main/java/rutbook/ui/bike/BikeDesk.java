@@ -4,6 +4,7 @@ import java.time.LocalDate;
 import java.util.Optional;
 import java.util.function.Consumer;
 import rutbook.edit.Edit;
+import rutbook.edit.SessionStart;
 import rutbook.edit.ShelfEdit;
 import rutbook.notebook.Entry;
 import rutbook.notebook.EntryId;
@@ -74,6 +75,11 @@ final class BikeDesk {
     return model.bike().sheets().stream().anyMatch(each -> each.from().equals(day))
         ? Optional.of(words.text("which.taken", day))
         : Optional.empty();
+  }
+
+  /** The place after everything else of the bike on a day. */
+  int orderOn(LocalDate day) {
+    return SessionStart.orderOn(desk.notebook(), model.bike(), day);
   }
 
   /** Makes an edit as a step of its own; the sentence of what stands in the way, if anything. */

@@ -3,7 +3,6 @@ package rutbook.ui.bike;
 import java.time.LocalDate;
 import java.util.Optional;
 import rutbook.edit.EntryEdit;
-import rutbook.edit.SessionStart;
 import rutbook.notebook.Entry;
 import rutbook.notebook.EntryId;
 import rutbook.notebook.Head;
@@ -50,7 +49,7 @@ abstract class EntryForm<E extends Entry> extends Form {
     note =
         wide(
             fields()
-                .text(
+                .line(
                     id + "-note",
                     "entry.note",
                     before.map(entry -> entry.head().note()).orElse("")));
@@ -85,17 +84,13 @@ abstract class EntryForm<E extends Entry> extends Form {
                                 new EntryId(desk().desk().ids().next()),
                                 desk().model().bike().id(),
                                 on,
-                                orderOn(on))));
+                                desk().orderOn(on))));
     Head withMeter = blame(meter, () -> head.withMeter(reads));
     return blame(note, () -> withMeter.withNote(take(note)));
   }
 
   private Head moved(Head head, LocalDate on) {
-    return head.day().equals(on) ? head : blame(day, () -> head.on(on, orderOn(on)));
-  }
-
-  private int orderOn(LocalDate on) {
-    return SessionStart.orderOn(desk().desk().notebook(), desk().model().bike(), on);
+    return head.day().equals(on) ? head : blame(day, () -> head.on(on, desk().orderOn(on)));
   }
 
   private void remove() {

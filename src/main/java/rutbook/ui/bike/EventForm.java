@@ -49,7 +49,7 @@ final class EventForm extends EntryForm<Entry.Event> {
                 before.flatMap(Entry.Event::end),
                 each -> each.map(desk.words()::name).orElse("")));
     what =
-        wide(fields().text("event-what", "event.what", before.map(Entry.Event::what).orElse("")));
+        wide(fields().line("event-what", "event.what", before.map(Entry.Event::what).orElse("")));
     what.example(desk.text("event.what.example"));
     askDayAndMeter("event");
     askNote("event");

@@ -44,8 +44,13 @@ final class Fields {
   /** The same where it may be left out. */
   AskText<Optional<Amount>> maybeIn(
       String id, String label, Optional<Amount> before, Supplier<Unit> usual) {
-    return AskText.<Amount>optional(
-        id, words().text(label), text(before), text -> parse(text, usual.get()));
+    return maybe(id, words().text(label), before, usual);
+  }
+
+  /** The same with its label already in words. */
+  AskText<Optional<Amount>> maybe(
+      String id, String label, Optional<Amount> before, Supplier<Unit> usual) {
+    return AskText.<Amount>optional(id, label, text(before), text -> parse(text, usual.get()));
   }
 
   private String label(String key, Unit usual) {
@@ -65,7 +70,7 @@ final class Fields {
   }
 
   /** A name or a note; whether it may be empty is for the notebook to say. */
-  AskText<String> text(String id, String label, String before) {
+  AskText<String> line(String id, String label, String before) {
     return new AskText<>(id, words().text(label), before, text -> text);
   }
 

@@ -37,7 +37,7 @@ final class FillPart {
     form.say(Keys.prose(desk.text("chamber.caution"), "soft", "condensed"));
     name =
         form.ask(
-            fields.text(
+            fields.line(
                 "chamber-name",
                 "chamber.name",
                 chamber.map(Chamber::name).orElseGet(() -> desk.text("chamber.leg"))));

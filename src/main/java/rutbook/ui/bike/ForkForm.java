@@ -50,7 +50,7 @@ final class ForkForm extends SheetForm {
         ask(volume("fork-positive", "fork.positive", now.airLeg().map(AirLeg::positiveVolume)));
     negative =
         ask(volume("fork-negative", "fork.negative", now.airLeg().map(AirLeg::negativeVolume)));
-    valving = wide(fields().text("fork-valving", "valving", now.valving()));
+    valving = wide(fields().line("fork-valving", "valving", now.valving()));
     valving.hint(desk.text("valving.hint"));
   }
 

@@ -16,8 +16,8 @@ final class HeadForm extends Form {
 
   HeadForm(BikeDesk desk, Runnable close) {
     super(desk, "head-form", desk.text("head.form"), close);
-    name = wide(fields().text("head-name", "start.name", desk.model().bike().name()));
-    reason = wide(fields().text("head-reason", "which.reason", desk.model().sheet().reason()));
+    name = wide(fields().line("head-name", "start.name", desk.model().bike().name()));
+    reason = wide(fields().line("head-reason", "which.reason", desk.model().sheet().reason()));
   }
 
   @Override

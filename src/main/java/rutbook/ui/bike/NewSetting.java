@@ -22,7 +22,10 @@ final class NewSetting extends VBox {
               Keys.key(
                   "new-setting-" + role,
                   desk.words().name(role),
-                  () -> sides.open(new SettingForm(desk, Optional.empty(), role, sides::close))));
+                  () ->
+                      sides.open(
+                          new SettingForm(
+                              desk, Optional.empty(), role, each -> {}, sides::close))));
     }
     ScrollPane scroll = new ScrollPane(roles);
     scroll.setFitToWidth(true);

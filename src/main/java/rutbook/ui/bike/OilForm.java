@@ -20,7 +20,7 @@ final class OilForm extends Form {
     super(desk, "oil-form", desk.text("oil.form"), close);
     id = before.map(Oil::id).orElseGet(() -> new OilId(desk.desk().ids().next()));
     say(Keys.prose(desk.text("oil.hint"), "soft", "condensed"));
-    name = wide(fields().text("oil-name", "oil.name", before.map(Oil::name).orElse("")));
+    name = wide(fields().line("oil-name", "oil.name", before.map(Oil::name).orElse("")));
     kv40 =
         ask(
             fields()

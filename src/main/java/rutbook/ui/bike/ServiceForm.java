@@ -37,7 +37,7 @@ final class ServiceForm extends SheetForm {
     name =
         wide(
             fields()
-                .text("service-name", "service.name", before.map(ServiceItem::name).orElse("")));
+                .line("service-name", "service.name", before.map(ServiceItem::name).orElse("")));
     end =
         wide(
             new AskOne<>(

@@ -33,7 +33,7 @@ final class ServicedForm extends EntryForm<Entry.Serviced> {
     askDayAndMeter("serviced");
     by =
         wide(
-            fields().text("serviced-by", "serviced.by", before.map(Entry.Serviced::by).orElse("")));
+            fields().line("serviced-by", "serviced.by", before.map(Entry.Serviced::by).orElse("")));
     askNote("serviced");
   }
 

@@ -4,6 +4,7 @@ import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalInt;
+import java.util.function.Consumer;
 import rutbook.notebook.Carrier;
 import rutbook.notebook.Chamber;
 import rutbook.notebook.Datum;
@@ -57,8 +58,14 @@ final class SettingForm extends SheetForm {
   /**
    * @param setting the one to change; empty for a new one
    * @param offered the role of a new one
+   * @param adjust puts the setting itself to something else, instead of its stops
    */
-  SettingForm(BikeDesk desk, Optional<Setting> setting, Role offered, Runnable close) {
+  SettingForm(
+      BikeDesk desk,
+      Optional<Setting> setting,
+      Role offered,
+      Consumer<Setting> adjust,
+      Runnable close) {
     super(
         desk,
         "setting-form",
@@ -74,7 +81,7 @@ final class SettingForm extends SheetForm {
     name =
         wide(
             fields()
-                .text(
+                .line(
                     "setting-name",
                     "setting.name",
                     setting.map(Setting::name).orElseGet(() -> desk.words().name(offered))));
@@ -154,6 +161,7 @@ final class SettingForm extends SheetForm {
                 Work.values(),
                 setting.map(Setting::work).orElse(usual.work())));
     if (setting.isPresent()) {
+      key("setting-adjust", desk.text("adjust.key"), () -> adjust.accept(setting.get()));
       key("setting-remove", desk.text("setting.remove"), this::remove);
     }
   }

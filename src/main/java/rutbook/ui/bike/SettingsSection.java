@@ -66,7 +66,9 @@ final class SettingsSection extends Section {
         List.of(setting, chamber),
         face(model, setting, now),
         said,
-        () -> new SettingForm(desk(), Optional.of(setting), setting.role(), sides::close));
+        () ->
+            new SettingForm(
+                desk(), Optional.of(setting), setting.role(), this::adjust, sides::close));
   }
 
   private Node face(BikeModel model, Setting setting, Reading now) {
@@ -96,6 +98,10 @@ final class SettingsSection extends Section {
   private static boolean isOutside(BikeModel model, SettingId id) {
     return model.outside().stream()
         .anyMatch(each -> each.isNow() && each.setting().id().equals(id));
+  }
+
+  private void adjust(Setting setting) {
+    sides.open(new AdjustForm(desk(), setting, sides::close));
   }
 
   /** Opens the form of a setting, as a touch on its row would. */

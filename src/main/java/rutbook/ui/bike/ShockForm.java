@@ -72,7 +72,7 @@ final class ShockForm extends SheetForm {
                 now.chargedReservoir(),
                 yes -> desk.text(yes ? "yes" : "no")));
     charged.hint(desk.text("shock.charged.caution"));
-    valving = wide(fields().text("shock-valving", "valving", now.valving()));
+    valving = wide(fields().line("shock-valving", "valving", now.valving()));
     valving.hint(desk.text("valving.hint"));
   }
 

@@ -24,7 +24,7 @@ final class StartBike implements StartStep {
 
   StartBike(BikeDesk desk, Runnable changed) {
     Fields fields = new Fields(desk);
-    name = fields.text("start-name", "start.name", "");
+    name = fields.line("start-name", "start.name", "");
     name.example(desk.text("start.name.example"));
     from = fields.day("start-from", "start.from", desk.desk().today());
     from.hint(desk.text("start.from.hint"));

@@ -32,7 +32,7 @@ final class TorqueForm extends SheetForm {
                 before.map(Tightening::fastener).orElse(Fastener.FORK_CAP),
                 desk.words()::name));
     name =
-        wide(fields().text("torque-name", "torque.name", before.map(Tightening::name).orElse("")));
+        wide(fields().line("torque-name", "torque.name", before.map(Tightening::name).orElse("")));
     Optional<Amount> now = before.map(Tightening::amount);
     amount =
         wide(
@@ -42,7 +42,7 @@ final class TorqueForm extends SheetForm {
     source =
         wide(
             fields()
-                .text("torque-source", "torque.source", before.map(Tightening::source).orElse("")));
+                .line("torque-source", "torque.source", before.map(Tightening::source).orElse("")));
     source.example(desk.text("torque.source.example"));
     if (before.isEmpty()) {
       name.example(desk.text("torque.name.example"));

@@ -19,7 +19,7 @@ final class WeightForm extends Form {
   WeightForm(BikeDesk desk, Rider rider, Runnable close) {
     super(desk, "weight-form", desk.text("weight.form", rider.name()), close);
     this.rider = rider;
-    name = wide(fields().text("weight-name", "weight.name", rider.name()));
+    name = wide(fields().line("weight-name", "weight.name", rider.name()));
     var now = rider.weightOn(desk.desk().today());
     weight =
         ask(

@@ -42,7 +42,7 @@ final class WhichSheet extends VBox {
     setId("which-sheet");
     Fields fields = new Fields(desk);
     from = fields.day("which-from", "which.from", desk.desk().today());
-    reason = fields.text("which-reason", "which.reason", reason(changes));
+    reason = fields.line("which-reason", "which.reason", reason(changes));
     FlowPane keys =
         new FlowPane(
             8,
