@@ -22,8 +22,9 @@ import rutbook.units.Amount;
  * The way from where every setting is to the baseline, held inside the limits of the sheet in
  * force, in trade order.
  *
- * @param settings every setting that the baseline knows and the sheet still has, in trade order
- * @param noTarget settings of the sheet for which the baseline has no value
+ * @param settings every setting that the baseline knows and the sheet still has, and what was found
+ *     outside its limits, in trade order
+ * @param noTarget the other settings of the sheet, for which the baseline has no value
  */
 public record ReturnToBaseline(List<SettingReturn> settings, List<Setting> noTarget) {
   public ReturnToBaseline {
@@ -36,7 +37,10 @@ public record ReturnToBaseline(List<SettingReturn> settings, List<Setting> noTar
     List<Setting> noTarget = new ArrayList<>();
     for (Setting setting : sheet.settings()) {
       Optional<Reading> wanted =
-          baseline.reading(setting.id()).filter(reading -> !reading.amounts().isEmpty());
+          baseline
+              .reading(setting.id())
+              .filter(reading -> !reading.amounts().isEmpty())
+              .or(() -> insideAgain(sheet, setting, now));
       if (wanted.isEmpty()) {
         noTarget.add(setting);
       } else {
@@ -47,6 +51,13 @@ public record ReturnToBaseline(List<SettingReturn> settings, List<Setting> noTar
     settings.replaceAll(each -> advised(sheet, each, reached, advisor));
     settings.sort(Comparator.comparingInt(each -> TradeOrder.rank(each.setting().role())));
     return new ReturnToBaseline(settings, noTarget);
+  }
+
+  /** What was found outside is put right even where no baseline says where it belongs. */
+  private static Optional<Reading> insideAgain(Sheet sheet, Setting setting, Setup now) {
+    return now.reading(setting.id())
+        .filter(reading -> !Bounds.isInside(sheet, setting, reading))
+        .map(reading -> Bounds.hold(sheet, setting, reading));
   }
 
   private static SettingReturn back(Sheet sheet, Setting setting, Reading wanted, Setup now) {

@@ -191,4 +191,25 @@ class ReturnToBaselineTest {
     assertThat(back.of(Bench.TUBE)).isEmpty();
     assertThat(back.reached(BASELINE)).isEqualTo(BASELINE);
   }
+
+  @Test
+  void whatWasFoundOutsideIsPutRightEvenWhereTheBaselineDoesNotKnow() {
+    Setup unknown =
+        Jobs.with(
+            Bench.setup(),
+            Bench.TUBE,
+            Reading.unknown(
+                rutbook.notebook.Carrier.SINGLE, rutbook.notebook.WhyUnknown.NOT_NOTED));
+    Setup outside = Jobs.with(Bench.setup(), Bench.TUBE, Reading.of(Bench.mm("12")));
+    ReturnToBaseline back = ReturnToBaseline.of(Bench.sheet(), unknown, outside, Advisor.SILENT);
+    assertThat(back.items())
+        .singleElement()
+        .satisfies(
+            item -> {
+              assertThat(item.action()).isEqualTo(ReturnItem.Action.PUT_RIGHT);
+              assertThat(item.what().target().reading()).isEqualTo(Reading.of(Bench.mm("10")));
+            });
+    assertThat(back.shortfalls()).isEmpty();
+    assertThat(back.noTarget()).isEmpty();
+  }
 }
