@@ -27,7 +27,7 @@ import rutbook.samples.Samples;
 
 /**
  * Takes pictures of each page, theme and size, empty and full, into {@code target/pictures}. With
- * words as arguments only those whose name holds them all.
+ * words as arguments only those whose name holds them all; with "readme" the two that README shows.
  */
 public final class Pictures {
   private static final File FOLDER = new File("target/pictures");
@@ -73,16 +73,37 @@ public final class Pictures {
   public static void main(String[] arguments) throws IOException {
     Platform.startup(() -> {});
     Platform.setImplicitExit(false);
+    if (List.of(arguments).equals(List.of("readme"))) {
+      forTheReadme();
+    } else {
+      takeAll(List.of(arguments));
+    }
+    Platform.exit();
+  }
+
+  private static void takeAll(List<String> wanted) throws IOException {
     FOLDER.mkdirs();
     for (View view : views()) {
       for (Take take : takes(view)) {
         String name = view.name() + "-" + take.name();
-        if (List.of(arguments).stream().allMatch(name::contains)) {
+        if (wanted.stream().allMatch(name::contains)) {
           take(view, take, new File(FOLDER, name + ".png"));
         }
       }
     }
-    Platform.exit();
+  }
+
+  /** The two pictures that README shows, which are kept with the sources. */
+  private static void forTheReadme() throws IOException {
+    File kept = new File("src/site/pictures");
+    kept.mkdirs();
+    Take small = new Take(1024, 640, Theme.LIGHT, TextSize.NORMAL);
+    take(view("season-session"), small, new File(kept, "session.png"));
+    take(view("bench-fill"), small, new File(kept, "bench.png"));
+  }
+
+  private static View view(String name) {
+    return views().stream().filter(view -> view.name().equals(name)).findFirst().orElseThrow();
   }
 
   private static List<Take> takes(View view) {

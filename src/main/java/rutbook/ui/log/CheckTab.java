@@ -7,6 +7,7 @@ import java.util.Map;
 import java.util.Optional;
 import javafx.geometry.Pos;
 import javafx.scene.Node;
+import javafx.scene.control.Label;
 import javafx.scene.layout.HBox;
 import javafx.scene.layout.Priority;
 import javafx.scene.layout.Region;
@@ -41,7 +42,12 @@ final class CheckTab extends VBox {
     this.desk = desk;
     setId("check-tab");
     foot.setAlignment(Pos.CENTER_LEFT);
-    getChildren().addAll(Keys.prose(desk.text("check.hint"), "soft"), rows, foot);
+    Label hint = Keys.prose(desk.text("check.hint"), "soft");
+    HBox.setHgrow(hint, Priority.ALWAYS);
+    hint.setMaxWidth(Double.MAX_VALUE);
+    HBox head = new HBox(16, hint, foot);
+    head.setAlignment(Pos.CENTER_LEFT);
+    getChildren().addAll(head, rows);
   }
 
   /** What can be counted with the bike on its stand. */

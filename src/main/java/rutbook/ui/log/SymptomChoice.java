@@ -6,14 +6,12 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.function.Consumer;
-import javafx.geometry.Pos;
 import javafx.scene.Node;
 import javafx.scene.control.Button;
 import javafx.scene.control.Label;
 import javafx.scene.control.ToggleButton;
 import javafx.scene.input.KeyEvent;
 import javafx.scene.layout.FlowPane;
-import javafx.scene.layout.HBox;
 import javafx.scene.layout.VBox;
 import rutbook.notebook.Bite;
 import rutbook.notebook.End;
@@ -38,7 +36,7 @@ final class SymptomChoice extends VBox {
   private final Map<Symptom, ToggleButton> symptomKeys = new EnumMap<>(Symptom.class);
   private final FlowPane symptoms = new FlowPane(6, 6);
   private final KeyRow severity = new KeyRow("feel-severity", 5);
-  private final HBox severities;
+  private final FlowPane severities;
   private final FlowPane details = new FlowPane(6, 6);
   private FeelModel model;
   private Optional<Section> section = Optional.empty();
@@ -65,9 +63,8 @@ final class SymptomChoice extends VBox {
       key.setAccessibleText(desk.text("feel.severity", i));
       severity.add(key, Integer.toString(i));
     }
-    Label zero = Keys.prose(desk.text("feel.zero"), "soft", "condensed");
-    severities = new HBox(10, severity, zero);
-    severities.setAlignment(Pos.CENTER_LEFT);
+    Label zero = Keys.label(desk.text("feel.zero"), "soft", "condensed");
+    severities = new FlowPane(10, 2, severity, zero);
     getChildren().addAll(where(), symptoms, severities, details);
     addEventHandler(KeyEvent.KEY_TYPED, this::typed);
   }
