@@ -1,5 +1,8 @@
 package rutbook.notebook;
 
+import java.util.HashMap;
+import java.util.IdentityHashMap;
+import java.util.Map;
 import java.util.Optional;
 import java.util.function.Function;
 
@@ -10,6 +13,7 @@ import java.util.function.Function;
 final class EntryCheck {
   private final Shelf shelf;
   private final Function<EntryId, Entry> others;
+  private final Map<Sheet, Map<SettingId, Setting>> settings = new IdentityHashMap<>();
 
   EntryCheck(Shelf shelf, Function<EntryId, Entry> others) {
     this.shelf = shelf;
@@ -95,7 +99,7 @@ final class EntryCheck {
   }
 
   /** What is entered where a setting is put is a reading of the bike from then on. */
-  private static void checkStep(Sheet sheet, StepDone done) {
+  private void checkStep(Sheet sheet, StepDone done) {
     Optional<Reading> reading = RebuildReadings.entered(done);
     if (done.step().placed().isPresent() && reading.isPresent()) {
       try {
@@ -129,22 +133,39 @@ final class EntryCheck {
           Bounds.requireFits(setting, placed.reading());
         }
       }
-      for (Setting setting : sheet.settings()) {
-        if (setup.placed(setting.id()).isEmpty()) {
-          throw new NotebookException(Fault.MISSING_SETTING, setting.name());
-        }
-      }
+      requireWhole(sheet, setup);
     } catch (NotebookException fault) {
       throw fault.in(place);
     }
   }
 
-  private static void checkChange(Sheet sheet, Change change) {
+  /** Each reading is of another setting of the sheet: as many as there are settings is all. */
+  private static void requireWhole(Sheet sheet, Setup setup) {
+    if (setup.placed().size() < sheet.settings().size()) {
+      for (Setting setting : sheet.settings()) {
+        if (setup.placed(setting.id()).isEmpty()) {
+          throw new NotebookException(Fault.MISSING_SETTING, setting.name());
+        }
+      }
+    }
+  }
+
+  private void checkChange(Sheet sheet, Change change) {
     Bounds.requireChoosable(sheet, setting(sheet, change.setting()), change.to());
   }
 
-  private static Setting setting(Sheet sheet, SettingId id) {
-    return sheet.setting(id).orElseThrow(() -> unknown("setting", id));
+  private Setting setting(Sheet sheet, SettingId id) {
+    Setting setting = settings.computeIfAbsent(sheet, EntryCheck::byId).get(id);
+    if (setting == null) {
+      throw unknown("setting", id);
+    }
+    return setting;
+  }
+
+  private static Map<SettingId, Setting> byId(Sheet sheet) {
+    Map<SettingId, Setting> byId = new HashMap<>(2 * sheet.settings().size());
+    sheet.settings().forEach(setting -> byId.put(setting.id(), setting));
+    return byId;
   }
 
   /** Of the same bike: the settings of another mean something else. */

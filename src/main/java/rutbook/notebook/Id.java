@@ -1,7 +1,5 @@
 package rutbook.notebook;
 
-import java.util.regex.Pattern;
-
 /** What names a thing across edits and files: 1 to 80 letters, digits, dots, dashes and colons. */
 public sealed interface Id
     permits NotebookId,
@@ -17,7 +15,7 @@ public sealed interface Id
         ProposalId,
         HandOverId,
         StepId {
-  Pattern FORM = Pattern.compile("[A-Za-z0-9][A-Za-z0-9.:_-]{0,79}");
+  int LONGEST = 80;
 
   String text();
 
@@ -25,12 +23,22 @@ public sealed interface Id
    * @throws NotebookException when the text is no id
    */
   static void check(String text) {
-    check(text, FORM);
+    check(text, LONGEST);
   }
 
-  static void check(String text, Pattern form) {
-    if (!form.matcher(text).matches()) {
+  static void check(String text, int longest) {
+    if (text.isEmpty() || text.length() > longest || !isLetterOrDigit(text.charAt(0))) {
       throw new NotebookException(Fault.BAD_ID, text);
     }
+    for (int i = 1; i < text.length(); i++) {
+      char each = text.charAt(i);
+      if (!isLetterOrDigit(each) && ".:_-".indexOf(each) < 0) {
+        throw new NotebookException(Fault.BAD_ID, text);
+      }
+    }
+  }
+
+  private static boolean isLetterOrDigit(char each) {
+    return each >= 'a' && each <= 'z' || each >= 'A' && each <= 'Z' || each >= '0' && each <= '9';
   }
 }

@@ -1,5 +1,6 @@
 package rutbook.notebook;
 
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.Function;
@@ -38,7 +39,14 @@ public sealed interface Reading {
 
   /** The known amounts, left first. */
   default List<Amount> amounts() {
-    return values().stream().flatMap(value -> value.known().stream()).toList();
+    if (this instanceof One one) {
+      return one.value().known().map(List::of).orElse(List.of());
+    }
+    List<Amount> known = new ArrayList<>(2);
+    for (Value value : values()) {
+      value.known().ifPresent(known::add);
+    }
+    return List.copyOf(known);
   }
 
   default boolean isKnown() {

@@ -13,7 +13,12 @@ public record Setup(List<Placed> placed) {
   }
 
   public Optional<Placed> placed(SettingId id) {
-    return placed.stream().filter(each -> each.setting().equals(id)).findFirst();
+    for (Placed each : placed) {
+      if (each.setting().equals(id)) {
+        return Optional.of(each);
+      }
+    }
+    return Optional.empty();
   }
 
   public Optional<Reading> reading(SettingId id) {

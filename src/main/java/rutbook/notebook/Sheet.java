@@ -43,7 +43,12 @@ public record Sheet(
   }
 
   public Optional<Setting> setting(SettingId id) {
-    return settings.stream().filter(setting -> setting.id().equals(id)).findFirst();
+    for (Setting setting : settings) {
+      if (setting.id().equals(id)) {
+        return Optional.of(setting);
+      }
+    }
+    return Optional.empty();
   }
 
   /** The settings of a role, in the order of the sheet. */

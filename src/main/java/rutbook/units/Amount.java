@@ -95,6 +95,9 @@ public record Amount(BigDecimal value, Unit unit) {
    * @throws AmountException when the dimensions differ
    */
   public int compareQuantity(Amount other) {
+    if (other.unit == unit) {
+      return value.compareTo(other.value);
+    }
     requireSameDimension(other);
     BigDecimal mine = value.add(unit.offset()).multiply(unit.numerator());
     BigDecimal theirs = other.value.add(other.unit.offset()).multiply(other.unit.numerator());
