@@ -1,5 +1,7 @@
 package rutbook.json;
 
+import com.fasterxml.jackson.core.JsonToken;
+import java.io.IOException;
 import java.util.function.Function;
 import rutbook.json.JsonFault.Expected;
 import rutbook.notebook.BikeId;
@@ -24,7 +26,7 @@ final class Ids {
   static final Shape<BikeId> BIKE = shape(BikeId::new);
   static final Shape<TrackId> TRACK = shape(TrackId::new);
   static final Shape<OilId> OIL = shape(OilId::new);
-  static final Shape<SettingId> SETTING = shape(SettingId::new);
+  static final Shape<SettingId> SETTING = new SettingIds(shape(SettingId::new));
   static final Shape<ChamberId> CHAMBER = shape(ChamberId::new);
   static final Shape<ServiceId> SERVICE = shape(ServiceId::new);
   static final Shape<EntryId> ENTRY = shape(EntryId::new);
@@ -34,6 +36,27 @@ final class Ids {
   static final Shape<StepId> STEP = shape(StepId::new);
 
   private Ids() {}
+
+  /** One object for each id of a setting, however often it stands in a file. */
+  record SettingIds(Shape<SettingId> text) implements Shape<SettingId> {
+    @Override
+    public SettingId read(In in) throws IOException {
+      if (in.token() != JsonToken.VALUE_STRING) {
+        return text.read(in);
+      }
+      SettingId known = in.settings().get(in.parser().getText());
+      if (known == null) {
+        known = text.read(in);
+        in.settings().put(known.text(), known);
+      }
+      return known;
+    }
+
+    @Override
+    public void write(SettingId value, Out out) throws IOException {
+      text.write(value, out);
+    }
+  }
 
   private static <T extends Id> Shape<T> shape(Function<String, T> make) {
     return new Texts<>(Expected.ID, make, Id::text);

@@ -14,6 +14,7 @@ import java.util.Map;
 import java.util.Optional;
 import rutbook.json.JsonFault.Expected;
 import rutbook.json.JsonFault.Kind;
+import rutbook.notebook.SettingId;
 import rutbook.units.Amount;
 
 /** A text being read: its tokens, and faults that know where they are. */
@@ -27,6 +28,9 @@ final class In implements AutoCloseable {
   /** Amounts seen before: a notebook says "12 clicks" many thousand times. */
   private final Map<String, Amount> amounts = new HashMap<>();
 
+  /** The same for the ids of settings, which are compared more than anything else. */
+  private final Map<String, SettingId> settings = new HashMap<>();
+
   In(byte[] bytes) throws IOException {
     this.bytes = bytes;
     this.parser = FACTORY.createParser(bytes);
@@ -37,6 +41,13 @@ final class In implements AutoCloseable {
       amounts.clear();
     }
     return amounts;
+  }
+
+  Map<String, SettingId> settings() {
+    if (settings.size() > MOST_REMEMBERED) {
+      settings.clear();
+    }
+    return settings;
   }
 
   JsonToken next() throws IOException {

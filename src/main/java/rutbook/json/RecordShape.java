@@ -130,8 +130,8 @@ abstract class RecordShape<T> implements Shape<T> {
     if (kindRead) {
       got.values[0] = kind.orElseThrow();
     }
-    for (; in.atField(); in.next()) {
-      readField(in, got);
+    for (int likely = kindRead ? 1 : 0; in.atField(); in.next()) {
+      likely = readField(in, got, likely) + 1;
     }
     for (Field<?> field : fields) {
       if (got.values[field.index] == null) {
@@ -148,9 +148,11 @@ abstract class RecordShape<T> implements Shape<T> {
     }
   }
 
-  private void readField(In in, Got got) throws IOException {
+  /** Reads a field, most likely the one that is written next; returns its place. */
+  private int readField(In in, Got got, int likely) throws IOException {
     String name = in.fieldName();
-    Field<?> field = byName.get(name);
+    boolean asWritten = likely < fields.size() && fields.get(likely).name.equals(name);
+    Field<?> field = asWritten ? fields.get(likely) : byName.get(name);
     if (field == null) {
       throw in.fault(Kind.UNKNOWN_FIELD, name, Expected.FIELD, fieldNames());
     }
@@ -159,6 +161,7 @@ abstract class RecordShape<T> implements Shape<T> {
     }
     in.next();
     got.values[field.index] = field.shape.read(in);
+    return field.index;
   }
 
   /** Every field, in the order in which they are written. */

@@ -57,7 +57,12 @@ public record Sheet(
   }
 
   public Optional<Chamber> chamber(ChamberId id) {
-    return chambers.stream().filter(chamber -> chamber.id().equals(id)).findFirst();
+    for (Chamber chamber : chambers) {
+      if (chamber.id().equals(id)) {
+        return Optional.of(chamber);
+      }
+    }
+    return Optional.empty();
   }
 
   /** The chamber that a setting fills, if it is a fill. */
