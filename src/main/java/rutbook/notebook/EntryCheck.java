@@ -2,6 +2,7 @@ package rutbook.notebook;
 
 import java.util.HashMap;
 import java.util.IdentityHashMap;
+import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.function.Function;
@@ -125,8 +126,9 @@ final class EntryCheck {
 
   private void checkSetup(String place, Sheet sheet, Setup setup) {
     try {
-      for (Placed placed : setup.placed()) {
-        Setting setting = setting(sheet, placed.setting());
+      for (int i = 0; i < setup.placed().size(); i++) {
+        Placed placed = setup.placed().get(i);
+        Setting setting = setting(sheet, i, placed.setting());
         if (placed.how() == How.SET) {
           Bounds.requireChoosable(sheet, setting, placed.reading());
         } else {
@@ -152,6 +154,14 @@ final class EntryCheck {
 
   private void checkChange(Sheet sheet, Change change) {
     Bounds.requireChoosable(sheet, setting(sheet, change.setting()), change.to());
+  }
+
+  /** The setting at its likely place: most setups are in the order of their sheet. */
+  private Setting setting(Sheet sheet, int likely, SettingId id) {
+    List<Setting> all = sheet.settings();
+    return likely < all.size() && all.get(likely).id().equals(id)
+        ? all.get(likely)
+        : setting(sheet, id);
   }
 
   private Setting setting(Sheet sheet, SettingId id) {
