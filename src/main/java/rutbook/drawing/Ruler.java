@@ -10,6 +10,8 @@ import rutbook.notebook.Setting;
 import rutbook.notebook.Sheet;
 import rutbook.notebook.Side;
 import rutbook.units.Amount;
+import rutbook.units.Display;
+import rutbook.units.Unit;
 
 /**
  * What a ruler shows of one setting: its limits, its step and the marks on it. Where two legs
@@ -74,6 +76,19 @@ public record Ruler(
 
   public Ruler withReading(Amount amount) {
     return new Ruler(limits, step, hasStops, Optional.of(amount), otherLeg, marks);
+  }
+
+  /**
+   * The same line with its steps in the unit that the rider sees: round numbers there, about as
+   * fine as those of the sheet. The limits stay exactly where they are.
+   */
+  public Ruler in(Display display) {
+    Unit unit = display.unit(step.dimension());
+    if (unit == step.unit()) {
+      return this;
+    }
+    Amount round = Ticks.round(Amount.of(0, unit).plus(step));
+    return new Ruler(limits, round, hasStops, reading, otherLeg, marks);
   }
 
   private Ruler with(Marks newMarks) {

@@ -7,6 +7,8 @@ import java.util.Optional;
 import rutbook.notebook.Setting;
 import rutbook.units.Amount;
 import rutbook.units.Dimension;
+import rutbook.units.Display;
+import rutbook.units.Edge;
 
 /**
  * The ruler as shapes: a line from the least to the most with ticks above, grey under it near the
@@ -128,7 +130,10 @@ public final class RulerDrawing {
     BigDecimal labelled = Ticks.distance(step, major, pixelsEach, LABELS_APART * size.scale());
     for (BigDecimal place : Ticks.multiples(minor, least(), most())) {
       boolean tall = Ticks.isMultiple(place, major);
-      tick(scale.x(place.doubleValue()), tall ? 8 : 5, tall ? Ink.INK : Ink.SOFT);
+      double x = scale.x(place.doubleValue());
+      if (!crowds(x, scale.x(least())) && !crowds(x, scale.x(most()))) {
+        tick(x, tall ? 8 : 5, tall ? Ink.INK : Ink.SOFT);
+      }
     }
     tick(scale.x(least()), 9, Ink.INK);
     tick(scale.x(most()), 9, Ink.INK);
@@ -137,13 +142,19 @@ public final class RulerDrawing {
     }
   }
 
+  /** Beside the tick of a limit that is no round number there is no room for another. */
+  private static boolean crowds(double x, double limit) {
+    double apart = Math.abs(x - limit);
+    return apart > 1e-6 && apart < MINOR_APART;
+  }
+
   private void tick(double x, double length, Ink ink) {
     line(x, size.line(), x, size.line() - length * size.scale(), ink, 1);
   }
 
   /** Both limits, and the round numbers that leave them room. */
   private void labels(BigDecimal apart) {
-    label(ruler.limits().least());
+    label(ruler.limits().least(), Edge.LEAST);
     double room = LABELS_APART * size.scale() * 0.75;
     for (BigDecimal place : Ticks.multiples(apart, least(), most())) {
       double x = scale.x(place.doubleValue());
@@ -152,17 +163,14 @@ public final class RulerDrawing {
       }
     }
     if (scale.x(most()) - scale.x(least()) >= room) {
-      label(ruler.limits().most());
+      label(ruler.limits().most(), Edge.MOST);
     }
   }
 
-  private void label(Amount limit) {
-    double number = scale.number(limit);
-    BigDecimal shown =
-        limit.unit() == scale.unit()
-            ? limit.value()
-            : BigDecimal.valueOf(Math.round(number * 100) / 100.0);
-    label(scale.x(number), Ticks.label(shown, dimension()));
+  /** Where it is, with a number that is rounded inwards. */
+  private void label(Amount limit, Edge edge) {
+    BigDecimal shown = Display.METRIC.with(scale.unit()).shown(limit, edge).number();
+    label(scale.x(limit), Ticks.label(shown, dimension()));
   }
 
   private void label(double x, String text) {

@@ -4,6 +4,7 @@ import java.math.BigDecimal;
 import java.math.RoundingMode;
 import java.util.ArrayList;
 import java.util.List;
+import rutbook.units.Amount;
 import rutbook.units.Dimension;
 
 /** Round places along a line, close enough to read and far enough apart to see. */
@@ -36,6 +37,24 @@ final class Ticks {
       }
     }
     return distances;
+  }
+
+  /** The round number, 1, 2 or 5 with noughts, that is nearest by ratio: 0.17 fl oz is 0.2. */
+  static Amount round(Amount step) {
+    double exact = step.value().doubleValue();
+    int power = (int) Math.floor(Math.log10(exact));
+    BigDecimal nearest = BigDecimal.ONE.scaleByPowerOfTen(power + 1);
+    for (int each : ROUND) {
+      BigDecimal candidate = BigDecimal.valueOf(each).scaleByPowerOfTen(power);
+      if (farness(candidate, exact) < farness(nearest, exact)) {
+        nearest = candidate;
+      }
+    }
+    return step.withValue(nearest);
+  }
+
+  private static double farness(BigDecimal candidate, double exact) {
+    return Math.abs(Math.log(candidate.doubleValue() / exact));
   }
 
   /** The least distance, a multiple of another, that keeps ticks so many pixels apart. */

@@ -88,7 +88,8 @@ final class ComparisonCard {
     List<Amount> first = amounts(difference.from());
     List<Amount> second = amounts(difference.to());
     Ruler ruler =
-        Ruler.of(sheet, setting, difference.to().or(difference::from).orElseThrow().reading());
+        Ruler.of(sheet, setting, difference.to().or(difference::from).orElseThrow().reading())
+            .in(of.phrases().display());
     String name = of.comparing().setting(setting);
     String said = String.join("; ", of.comparing().difference(difference));
     Drawing drawing = ComparedRuler.of(ruler, first, second, CardOf.RULER);

@@ -94,7 +94,7 @@ final class SetupCard {
             .baselineOn(subject.day())
             .flatMap(entry -> entry.setup().reading(setting.id()));
     String reading = of.words().reading(setting, placed.reading());
-    Ruler ruler = Ruler.of(sheet, setting, placed.reading());
+    Ruler ruler = Ruler.of(sheet, setting, placed.reading()).in(of.phrases().display());
     ruler = baseline.isPresent() ? ruler.withBaseline(baseline.get()) : ruler;
     Optional<Reading> started = before.flatMap(setup -> setup.reading(setting.id()));
     ruler = started.isPresent() ? ruler.withPrevious(started.get()) : ruler;

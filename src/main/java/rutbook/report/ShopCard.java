@@ -77,7 +77,10 @@ final class ShopCard {
       Setting setting = sheet.setting(placed.setting()).orElseThrow();
       String name = of.comparing().setting(setting);
       String reading = of.words().reading(setting, placed.reading());
-      Ruler ruler = Ruler.of(sheet, setting, placed.reading()).withBaseline(placed.reading());
+      Ruler ruler =
+          Ruler.of(sheet, setting, placed.reading())
+              .withBaseline(placed.reading())
+              .in(of.phrases().display());
       rows.add(
           new Card.Row(
               name,

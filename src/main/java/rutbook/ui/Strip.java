@@ -63,7 +63,8 @@ final class Strip extends HBox {
   }
 
   void show(Notebook notebook) {
-    Optional<StripModel> next = desk.bike().map(bike -> StripModel.of(desk.timeline(bike.id())));
+    Optional<StripModel> next =
+        desk.bike().map(bike -> StripModel.of(desk.timeline(bike.id()), desk.notebook().display()));
     if (next.isPresent() && next.equals(model) && notebook.display().equals(units)) {
       return;
     }

@@ -21,6 +21,7 @@ import rutbook.notebook.Setting;
 import rutbook.notebook.Setup;
 import rutbook.notebook.Sheet;
 import rutbook.notebook.Timeline;
+import rutbook.units.Display;
 import rutbook.units.Duration;
 
 /** What stands at the top of every page: the bike, its oil hours, and what is on it now. */
@@ -50,12 +51,12 @@ public record StripModel(
     items = List.copyOf(items);
   }
 
-  public static StripModel of(Timeline timeline) {
+  public static StripModel of(Timeline timeline, Display display) {
     Bike bike = timeline.bike();
     Sheet sheet = bike.latestSheet();
     Hours hours = timeline.hours();
     return new StripModel(
-        bike, sheet, hours.total(), services(sheet, hours), items(timeline, sheet));
+        bike, sheet, hours.total(), services(sheet, hours), items(timeline, sheet, display));
   }
 
   private static List<Service> services(Sheet sheet, Hours hours) {
@@ -70,14 +71,14 @@ public record StripModel(
     return services;
   }
 
-  private static List<Item> items(Timeline timeline, Sheet sheet) {
+  private static List<Item> items(Timeline timeline, Sheet sheet, Display display) {
     Setup now = timeline.now();
     Optional<Setup> baseline = timeline.baseline().map(Entry.Baseline::setup);
     List<Item> items = new ArrayList<>();
     for (Group group : Group.values()) {
       for (Setting setting : sheet.settings()) {
         if (Group.of(setting.role()) == group) {
-          items.add(item(sheet, setting, group, now, baseline));
+          items.add(item(sheet, setting, group, now, baseline, display));
         }
       }
     }
@@ -85,12 +86,17 @@ public record StripModel(
   }
 
   private static Item item(
-      Sheet sheet, Setting setting, Group group, Setup now, Optional<Setup> baseline) {
+      Sheet sheet,
+      Setting setting,
+      Group group,
+      Setup now,
+      Optional<Setup> baseline,
+      Display display) {
     Reading reading =
         now.reading(setting.id())
             .orElseGet(
                 () -> Reading.unknown(setting.carrier(), rutbook.notebook.WhyUnknown.NOT_NOTED));
-    Ruler ruler = Ruler.of(sheet, setting, reading);
+    Ruler ruler = Ruler.of(sheet, setting, reading).in(display);
     Optional<Reading> base = baseline.flatMap(setup -> setup.reading(setting.id()));
     return new Item(setting, group, reading, base.map(ruler::withBaseline).orElse(ruler));
   }

@@ -7,6 +7,7 @@ import rutbook.notebook.Reading;
 import rutbook.notebook.Setting;
 import rutbook.units.Amount;
 import rutbook.units.Dimension;
+import rutbook.units.Display;
 import rutbook.units.Unit;
 
 /**
@@ -20,9 +21,14 @@ public final class SettingWords {
     this.phrases = phrases;
   }
 
+  /** The units that the notebook has chosen now. */
+  public Display display() {
+    return phrases.get().display();
+  }
+
   /** The unit in which a kind of quantity is shown, and a bare number is read. */
   public Unit unit(Dimension dimension) {
-    return phrases.get().display().unit(dimension);
+    return display().unit(dimension);
   }
 
   /** The bare number: 14, 1¾, 335. */

@@ -19,6 +19,9 @@ import rutbook.notebook.Range;
 import rutbook.notebook.Reading;
 import rutbook.notebook.Side;
 import rutbook.units.Amount;
+import rutbook.units.Display;
+import rutbook.units.SpringRate;
+import rutbook.units.Volume;
 
 class RulerDrawingTest {
   private static Ruler ruler(
@@ -45,7 +48,7 @@ class RulerDrawingTest {
   }
 
   static Stream<Arguments> rulersAndWidths() {
-    return Stream.of(halfTurns(), fortyClicks(), oil())
+    return Stream.of(halfTurns(), fortyClicks(), oil(), oil().in(Display.US))
         .flatMap(
             ruler ->
                 Stream.of(
@@ -252,5 +255,38 @@ class RulerDrawingTest {
         .sorted()
         .distinct()
         .toArray();
+  }
+
+  @Test
+  void aRulerInTheRidersUnitHasRoundStepsThereAndItsLimitsWhereTheyWere() {
+    Ruler us = oil().in(Display.US);
+    assertThat(us.limits()).isEqualTo(oil().limits());
+    // 5 mL are 0.169 US fl oz: the round number nearest by ratio is 0.2.
+    assertThat(us.step()).isEqualTo(Amount.of("0.2", Volume.US_FLUID_OUNCE));
+    RulerScale scale = new RulerScale(us, 0, 100);
+    assertThat(scale.at(50)).isEqualTo(floz("11.4"));
+    assertThat(scale.at(0)).isEqualTo(ml("250"));
+    assertThat(scale.stepped(floz("14.2"), 1)).isEqualTo(ml("420"));
+    assertThat(oil().in(Display.METRIC)).isEqualTo(oil());
+    assertThat(fortyClicks().in(Display.US)).isEqualTo(fortyClicks());
+  }
+
+  /** 250 mL are 8.4535 US fl oz and 420 mL 14.2019: neither number may lie outside. */
+  @Test
+  void limitsWrittenInTheRidersUnitAreRoundedInwards() {
+    Drawing drawing = RulerDrawing.of(oil().in(Display.US), new RulerDrawing.Size(900, true, 1));
+    assertThat(drawing.shapes(Shape.Text.class))
+        .extracting(Shape.Text::text)
+        .contains("8.46", "14.2");
+  }
+
+  @Test
+  void roundStepsAreNearestByRatio() {
+    assertThat(Ticks.round(Amount.of("0.571", SpringRate.POUND_FORCE_PER_INCH)).value())
+        .isEqualByComparingTo("0.5");
+    assertThat(Ticks.round(Amount.of("8.1", SpringRate.POUND_FORCE_PER_INCH)).value())
+        .isEqualByComparingTo("10");
+    assertThat(Ticks.round(Amount.of(1, SpringRate.POUND_FORCE_PER_INCH)).value())
+        .isEqualByComparingTo("1");
   }
 }

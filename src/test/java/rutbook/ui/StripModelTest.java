@@ -15,6 +15,7 @@ import rutbook.notebook.Notebook;
 import rutbook.notebook.Reading;
 import rutbook.notebook.SettingId;
 import rutbook.notebook.Timeline;
+import rutbook.units.Display;
 
 /** What stands at the top of every page, and what of it a narrow window keeps. */
 class StripModelTest {
@@ -39,7 +40,7 @@ class StripModelTest {
   }
 
   private static StripModel model(String meter, Change... changes) {
-    return StripModel.of(Timeline.of(ridden(meter, List.of(changes)), Bench.BIKE));
+    return StripModel.of(Timeline.of(ridden(meter, List.of(changes)), Bench.BIKE), Display.METRIC);
   }
 
   private static List<SettingId> kept(StripModel model, double room) {

@@ -77,7 +77,7 @@ final class SettingsSection extends Section {
     VBox text = new VBox(1, name, bounds);
     text.getStyleClass().add("setting-text");
     text.setAlignment(Pos.CENTER_LEFT);
-    Ruler ruler = Ruler.of(model.sheet(), setting, now);
+    Ruler ruler = Ruler.of(model.sheet(), setting, now).in(desk().desk().settingWords().display());
     RulerView view = new RulerView(false, 1);
     view.show(model.baseline(setting).map(ruler::withBaseline).orElse(ruler));
     view.setMaxWidth(RULER_WIDTH);

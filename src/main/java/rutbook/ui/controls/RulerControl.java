@@ -78,7 +78,7 @@ public final class RulerControl extends VBox {
   public void show(Sheet newSheet, Setting newSetting, Ruler ruler, List<String> marks) {
     sheet = newSheet;
     setting = newSetting;
-    view.show(ruler);
+    view.show(ruler.in(settingWords.display()));
     Reading reading =
         ruler
             .reading()

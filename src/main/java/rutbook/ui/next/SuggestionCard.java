@@ -88,7 +88,8 @@ final class SuggestionCard extends VBox {
     Timeline timeline = Timeline.of(desk.notebook(), desk.bike().orElseThrow().id());
     Ruler ruler =
         Ruler.of(timeline.bike().latestSheet(), suggestion.setting(), suggestion.from())
-            .withProposal(suggestion.to());
+            .withProposal(suggestion.to())
+            .in(desk.notebook().display());
     Optional<Reading> baseline =
         timeline
             .baseline()

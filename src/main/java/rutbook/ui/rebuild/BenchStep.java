@@ -20,6 +20,7 @@ import rutbook.rebuild.Target;
 import rutbook.ui.Desk;
 import rutbook.ui.controls.Keys;
 import rutbook.ui.controls.RulerView;
+import rutbook.units.Display;
 import rutbook.words.BenchWords;
 import rutbook.words.FindingWords;
 import rutbook.words.PlanWords;
@@ -30,12 +31,14 @@ final class BenchStep extends VBox {
   private final BenchWords words;
   private final FindingWords findings;
   private final PlanWords planWords;
+  private final Display display;
 
   BenchStep(Desk desk, Plan plan, Step step) {
     super(12);
     this.words = new BenchWords(desk.phrases());
     this.findings = new FindingWords(desk.phrases());
     this.planWords = new PlanWords(desk.phrases());
+    this.display = desk.phrases().display();
     setId("bench-step");
     Label title = Keys.prose(planWords.title(step), "bench-title");
     title.setId("bench-title");
@@ -89,7 +92,8 @@ final class BenchStep extends VBox {
             .filter(reading -> !reading.amounts().isEmpty())
             .orElse(target.get().reading());
     RulerView ruler = new RulerView(true, 1.5);
-    ruler.show(Ruler.of(plan.sheet(), setting, stands).withBaseline(target.get().reading()));
+    ruler.show(
+        Ruler.of(plan.sheet(), setting, stands).withBaseline(target.get().reading()).in(display));
     getChildren().add(ruler);
   }
 
