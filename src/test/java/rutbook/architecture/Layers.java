@@ -134,7 +134,9 @@ final class Layers {
   }
 
   private static boolean isType(JavaClass target, String name) {
-    return target.getFullName().equals(name) || target.getFullName().startsWith(name + "$");
+    return target.getFullName().equals(name)
+        || target.getFullName().startsWith(name + "$")
+        || target.isAssignableTo(name);
   }
 
   /** What figures hands on as physics gave it: who may ask may read the answer. */
