@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import rutbook.notebook.Entry;
+import rutbook.notebook.Moto;
 import rutbook.notebook.Timeline;
 import rutbook.notebook.TrackId;
 import rutbook.stats.MotoComparison;
@@ -63,39 +64,52 @@ public record LapComparison(
 
   private static LapComparison compared(
       Timeline timeline, TrackId track, List<MotoLaps> from, List<MotoLaps> to) {
-    List<MotoScatter.UnchangedPair> pairs = new ArrayList<>();
-    double squares = 0;
-    int freedom = 0;
+    Noise noise = new Noise();
     for (Entry.Session session : timeline.sessions()) {
-      if (!session.track().equals(track)) {
-        continue;
-      }
-      for (int i = 0; i < session.motos().size(); i++) {
-        MotoLaps laps = MotoLaps.of(session, i);
-        if (laps.seconds().size() > 1) {
-          double mean = laps.mean();
-          squares += laps.seconds().stream().mapToDouble(s -> (s - mean) * (s - mean)).sum();
-          freedom += laps.seconds().size() - 1;
-        }
-        if (i > 0 && session.motos().get(i).changes().isEmpty()) {
-          pair(MotoLaps.of(session, i - 1), laps).ifPresent(pairs::add);
-        }
+      if (session.track().equals(track)) {
+        noise.learn(session.motos());
       }
     }
-    double lapSd = freedom == 0 ? 0 : Math.sqrt(squares / freedom);
     Optional<LapDifference> result =
-        MotoComparison.of(numbers(to), numbers(from), MotoScatter.from(pairs, lapSd))
+        MotoComparison.of(numbers(to), numbers(from), MotoScatter.from(noise.pairs, noise.lapSd()))
             .map(LapDifference::of);
     return new LapComparison(
-        result.isPresent() ? State.COMPARED : State.TOO_FEW, from, to, result, pairs.size());
+        result.isPresent() ? State.COMPARED : State.TOO_FEW, from, to, result, noise.pairs.size());
   }
 
-  private static Optional<MotoScatter.UnchangedPair> pair(MotoLaps one, MotoLaps next) {
-    return one.seconds().isEmpty() || next.seconds().isEmpty()
-        ? Optional.empty()
-        : Optional.of(
-            new MotoScatter.UnchangedPair(
-                one.mean(), one.seconds().size(), next.mean(), next.seconds().size()));
+  /** How laps scatter within a moto, and motos with nothing changed between them. */
+  private static final class Noise {
+    private final List<MotoScatter.UnchangedPair> pairs = new ArrayList<>();
+    private double squares;
+    private int freedom;
+
+    void learn(List<Moto> motos) {
+      double[] before = {};
+      for (int i = 0; i < motos.size(); i++) {
+        double[] laps = MotoLaps.seconds(motos.get(i));
+        double mean = mean(laps);
+        for (double lap : laps) {
+          squares += (lap - mean) * (lap - mean);
+        }
+        freedom += Math.max(0, laps.length - 1);
+        if (motos.get(i).changes().isEmpty() && before.length > 0 && laps.length > 0) {
+          pairs.add(new MotoScatter.UnchangedPair(mean(before), before.length, mean, laps.length));
+        }
+        before = laps;
+      }
+    }
+
+    double lapSd() {
+      return freedom == 0 ? 0 : Math.sqrt(squares / freedom);
+    }
+
+    private static double mean(double[] laps) {
+      double sum = 0;
+      for (double lap : laps) {
+        sum += lap;
+      }
+      return laps.length == 0 ? 0 : sum / laps.length;
+    }
   }
 
   private static List<double[]> numbers(List<MotoLaps> motos) {

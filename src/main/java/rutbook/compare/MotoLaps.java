@@ -1,9 +1,11 @@
 package rutbook.compare;
 
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
 import rutbook.notebook.Entry;
 import rutbook.notebook.Lap;
+import rutbook.notebook.Moto;
 
 /**
  * The laps of one moto that tell something: the first, from a standing start, and those that the
@@ -18,14 +20,21 @@ public record MotoLaps(Entry.Session session, int moto, List<Double> seconds) {
   }
 
   static MotoLaps of(Entry.Session session, int moto) {
-    List<Lap> laps = session.motos().get(moto).report().laps();
-    List<Double> seconds = new ArrayList<>();
+    double[] seconds = seconds(session.motos().get(moto));
+    return new MotoLaps(session, moto, Arrays.stream(seconds).boxed().toList());
+  }
+
+  /** The laps of a moto that tell something, s. */
+  static double[] seconds(Moto moto) {
+    List<Lap> laps = moto.report().laps();
+    double[] seconds = new double[Math.max(0, laps.size() - 1)];
+    int count = 0;
     for (int i = 1; i < laps.size(); i++) {
       if (laps.get(i).counts()) {
-        seconds.add(laps.get(i).millis() / 1000.0);
+        seconds[count++] = laps.get(i).millis() / 1000.0;
       }
     }
-    return new MotoLaps(session, moto, seconds);
+    return Arrays.copyOf(seconds, count);
   }
 
   /** Of every moto of a session that has laps. */

@@ -4,7 +4,6 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import rutbook.notebook.Entry;
-import rutbook.notebook.Setup;
 import rutbook.notebook.Timeline;
 import rutbook.notebook.Track;
 
@@ -36,10 +35,5 @@ public record TrackSide(
   /** Motos ridden there. */
   public int motos() {
     return sessions.stream().mapToInt(session -> session.motos().size()).sum();
-  }
-
-  /** The setup that a session came to. */
-  static Setup setup(BestMoto settled) {
-    return settled.session().setupOf(settled.moto());
   }
 }

@@ -6,6 +6,7 @@ import java.util.Optional;
 import rutbook.compare.TrackDifference.Verdict;
 import rutbook.notebook.Reading;
 import rutbook.notebook.Setting;
+import rutbook.notebook.Setup;
 import rutbook.notebook.Timeline;
 import rutbook.notebook.Track;
 import rutbook.stats.RankSplit;
@@ -25,30 +26,35 @@ public record TwoTracks(TrackSide first, TrackSide second, List<TrackDifference>
     TrackSide one = TrackSide.of(timeline, first);
     TrackSide other = TrackSide.of(timeline, second);
     WithoutDrift.OilAge ages = new WithoutDrift.OilAge(timeline);
+    List<Settled> settled = new ArrayList<>();
+    one.settled().forEach(best -> settled.add(Settled.of(best, false)));
+    other.settled().forEach(best -> settled.add(Settled.of(best, true)));
     List<TrackDifference> settings = new ArrayList<>();
     for (Setting setting : timeline.bike().latestSheet().settings()) {
-      List<WithoutDrift.Point> points = new ArrayList<>();
-      addPoints(points, setting, one, false, ages);
-      addPoints(points, setting, other, true, ages);
-      settings.add(difference(setting, points));
+      settings.add(difference(setting, points(setting, settled, ages)));
     }
     return new TwoTracks(one, other, settings);
   }
 
-  private static void addPoints(
-      List<WithoutDrift.Point> points,
-      Setting setting,
-      TrackSide side,
-      boolean second,
-      WithoutDrift.OilAge ages) {
-    for (BestMoto settled : side.settled()) {
-      Optional<Reading> reading = settled.session().setupOf(settled.moto()).reading(setting.id());
+  /** What a session came to, folded once for all settings. */
+  private record Settled(BestMoto moto, boolean second, Setup setup) {
+    static Settled of(BestMoto best, boolean second) {
+      return new Settled(best, second, best.session().setupOf(best.moto()));
+    }
+  }
+
+  private static List<WithoutDrift.Point> points(
+      Setting setting, List<Settled> settled, WithoutDrift.OilAge ages) {
+    List<WithoutDrift.Point> points = new ArrayList<>();
+    for (Settled each : settled) {
+      Optional<Reading> reading = each.setup().reading(setting.id());
       double value = reading.map(it -> Spread.value(setting, it)).orElse(Double.NaN);
       if (!Double.isNaN(value)) {
-        double hours = ages.hours(setting, settled.session());
-        points.add(new WithoutDrift.Point(value, second, hours, settled.moto()));
+        double hours = ages.hours(setting, each.moto().session());
+        points.add(new WithoutDrift.Point(value, each.second(), hours, each.moto().moto()));
       }
     }
+    return points;
   }
 
   private static TrackDifference difference(Setting setting, List<WithoutDrift.Point> points) {
