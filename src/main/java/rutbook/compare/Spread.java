@@ -2,9 +2,10 @@ package rutbook.compare;
 
 import java.math.BigDecimal;
 import java.math.MathContext;
-import java.util.List;
+import java.util.Optional;
 import rutbook.notebook.Reading;
 import rutbook.notebook.Setting;
+import rutbook.notebook.Value;
 import rutbook.stats.Summary;
 import rutbook.units.Amount;
 import rutbook.units.Unit;
@@ -33,12 +34,21 @@ public record Spread(int sessions, Amount least, Amount median, Amount most) {
 
   /** Mean of the known legs in the unit of the setting's step; none known is not a number. */
   static double value(Setting setting, Reading reading) {
-    List<Amount> known = reading.amounts();
     Unit unit = setting.scale().step().unit();
-    return known.stream()
-        .filter(amount -> amount.dimension() == unit.dimension())
-        .mapToDouble(amount -> amount.doubleIn(unit))
-        .average()
-        .orElse(Double.NaN);
+    double sum = 0;
+    int known = 0;
+    for (Value value : reading.values()) {
+      Optional<Amount> amount = value.known();
+      if (amount.isPresent() && amount.get().dimension() == unit.dimension()) {
+        sum += number(amount.get(), unit);
+        known++;
+      }
+    }
+    return known == 0 ? Double.NaN : sum / known;
+  }
+
+  /** Nearly all are written in the unit of the step: those need no conversion. */
+  private static double number(Amount amount, Unit unit) {
+    return amount.unit() == unit ? amount.value().doubleValue() : amount.doubleIn(unit);
   }
 }

@@ -1,12 +1,16 @@
 package rutbook.compare;
 
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import rutbook.compare.TrackDifference.Verdict;
+import rutbook.notebook.Change;
+import rutbook.notebook.Placed;
 import rutbook.notebook.Reading;
 import rutbook.notebook.Setting;
-import rutbook.notebook.Setup;
+import rutbook.notebook.SettingId;
 import rutbook.notebook.Timeline;
 import rutbook.notebook.Track;
 import rutbook.stats.RankSplit;
@@ -37,9 +41,18 @@ public record TwoTracks(TrackSide first, TrackSide second, List<TrackDifference>
   }
 
   /** What a session came to, folded once for all settings. */
-  private record Settled(BestMoto moto, boolean second, Setup setup) {
+  private record Settled(BestMoto moto, boolean second, Map<SettingId, Reading> readings) {
     static Settled of(BestMoto best, boolean second) {
-      return new Settled(best, second, best.session().setupOf(best.moto()));
+      Map<SettingId, Reading> readings = new HashMap<>();
+      for (Placed placed : best.session().start().placed()) {
+        readings.put(placed.setting(), placed.reading());
+      }
+      for (int i = 0; i <= best.moto(); i++) {
+        for (Change change : best.session().motos().get(i).changes()) {
+          readings.put(change.setting(), change.to());
+        }
+      }
+      return new Settled(best, second, readings);
     }
   }
 
@@ -47,8 +60,8 @@ public record TwoTracks(TrackSide first, TrackSide second, List<TrackDifference>
       Setting setting, List<Settled> settled, WithoutDrift.OilAge ages) {
     List<WithoutDrift.Point> points = new ArrayList<>();
     for (Settled each : settled) {
-      Optional<Reading> reading = each.setup().reading(setting.id());
-      double value = reading.map(it -> Spread.value(setting, it)).orElse(Double.NaN);
+      Reading reading = each.readings().get(setting.id());
+      double value = reading == null ? Double.NaN : Spread.value(setting, reading);
       if (!Double.isNaN(value)) {
         double hours = ages.hours(setting, each.moto().session());
         points.add(new WithoutDrift.Point(value, each.second(), hours, each.moto().moto()));
