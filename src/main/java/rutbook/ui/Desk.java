@@ -37,6 +37,7 @@ public final class Desk {
 
   private final Map<BikeId, Timeline> timelines = new HashMap<>();
   private Notebook timelinesOf;
+  private final Map<String, String> kept = new HashMap<>();
   private double em = 14;
 
   Desk(WindowServices services, Consumer<Place> go) {
@@ -122,6 +123,16 @@ public final class Desk {
       phrases = phrases.in(notebook().display());
     }
     return phrases;
+  }
+
+  /** What a page kept under a name since the window was opened. */
+  public Optional<String> kept(String name) {
+    return Optional.ofNullable(kept.get(name));
+  }
+
+  /** Keeps a choice of a page, which is no part of the notebook, while the window is open. */
+  public void keep(String name, String choice) {
+    kept.put(name, choice);
   }
 
   public void go(Place place) {

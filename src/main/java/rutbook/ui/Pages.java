@@ -4,12 +4,14 @@ import java.util.List;
 import java.util.Optional;
 import org.kordamp.ikonli.Ikon;
 import org.kordamp.ikonli.materialdesign2.MaterialDesignB;
+import org.kordamp.ikonli.materialdesign2.MaterialDesignC;
 import org.kordamp.ikonli.materialdesign2.MaterialDesignM;
 import org.kordamp.ikonli.materialdesign2.MaterialDesignT;
 import org.kordamp.ikonli.materialdesign2.MaterialDesignW;
 import rutbook.notebook.EntryId;
 import rutbook.notebook.SettingId;
 import rutbook.ui.bike.BikePage;
+import rutbook.ui.compare.ComparePage;
 import rutbook.ui.log.LogPage;
 import rutbook.ui.log.SessionPage;
 import rutbook.ui.next.NextPage;
@@ -26,6 +28,7 @@ final class Pages {
       List.of(
           new OnRail("log", MaterialDesignB.BOOK_OPEN_OUTLINE, new Place.Log()),
           new OnRail("next", MaterialDesignT.TRENDING_UP, new Place.Next()),
+          new OnRail("compare", MaterialDesignC.COMPARE_HORIZONTAL, new Place.Compare()),
           new OnRail("rebuild", MaterialDesignW.WRENCH_OUTLINE, new Place.Rebuild()),
           new OnRail("bike", MaterialDesignM.MOTORBIKE, new Place.Bike(Place.BikePart.SETTINGS)));
 
@@ -47,6 +50,9 @@ final class Pages {
     }
     if (place instanceof Place.Next) {
       return Optional.of(new NextPage(desk));
+    }
+    if (place instanceof Place.Compare) {
+      return Optional.of(new ComparePage(desk));
     }
     if (place instanceof Place.Rebuild) {
       return Optional.of(new RebuildPage(desk));
@@ -74,6 +80,9 @@ final class Pages {
 
   /** The page on the rail that a place belongs to. */
   static String railName(Place place) {
+    if (place instanceof Place.Compare) {
+      return "compare";
+    }
     if (place instanceof Place.Bike) {
       return "bike";
     }

@@ -34,6 +34,9 @@ public sealed interface Place {
   /** Which one setting to change next. */
   record Next() implements Place {}
 
+  /** Two setups, motos, sessions or tracks side by side. */
+  record Compare() implements Place {}
+
   /** Rebuilds, the way back to the baseline, and what falls due. */
   record Rebuild() implements Place {}
 

@@ -143,6 +143,7 @@ public final class Pictures {
     notebooks.put("split-fork", Samples.splitFork());
     for (Map.Entry<String, Notebook> each : notebooks.entrySet()) {
       views.add(new View(each.getKey() + "-log", each.getValue(), shown -> {}));
+      views.add(session(each.getKey() + "-compare", each, new Place.Compare()));
       latest(each.getValue())
           .ifPresent(place -> views.add(session(each.getKey() + "-session", each, place)));
     }
