@@ -33,6 +33,20 @@ public sealed interface Edit
       }
     }
 
+    /** What they are about: a new bike or sheet, or the one that the others only help. */
+    public Optional<Edit> lead() {
+      Optional<Edit> first =
+          edits.stream()
+              .filter(
+                  each ->
+                      edits.size() == 1
+                          || each instanceof ShelfEdit.AddBike
+                          || each instanceof ShelfEdit.PutSheet)
+              .findFirst();
+      List<Edit> own = edits.stream().filter(each -> !(each instanceof ShelfEdit)).toList();
+      return first.isPresent() || own.size() != 1 ? first : Optional.of(own.get(0));
+    }
+
     @Override
     public Notebook applyTo(Notebook notebook) {
       Notebook next = notebook;

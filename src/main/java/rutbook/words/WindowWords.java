@@ -4,11 +4,9 @@ import java.time.LocalDate;
 import java.time.LocalTime;
 import java.time.YearMonth;
 import java.time.format.DateTimeFormatter;
-import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import rutbook.edit.Edit;
-import rutbook.edit.ShelfEdit;
 import rutbook.units.AmountException;
 import rutbook.units.Display;
 
@@ -49,21 +47,13 @@ public final class WindowWords {
   /** The name of an edit, as undo and redo tell it. */
   public String edit(Edit edit) {
     if (edit instanceof Edit.Together together) {
-      Optional<Edit> lead = lead(together.edits());
+      Optional<Edit> lead = together.lead();
       if (lead.isPresent()) {
         return edit(lead.get());
       }
     }
     String name = edit.getClass().getName();
     return text("edit." + name.substring(name.lastIndexOf('.') + 1).replace('$', '.'));
-  }
-
-  /** What several edits are about: a new bike, or the one that is no mere help to it. */
-  private static Optional<Edit> lead(List<Edit> edits) {
-    Optional<Edit> bike = edits.stream().filter(ShelfEdit.AddBike.class::isInstance).findFirst();
-    List<Edit> own = edits.stream().filter(each -> !(each instanceof ShelfEdit)).toList();
-    boolean one = edits.size() == 1 || own.size() == 1;
-    return bike.isPresent() || !one ? bike : Optional.of(own.isEmpty() ? edits.get(0) : own.get(0));
   }
 
   /** Why what was typed is no amount. */

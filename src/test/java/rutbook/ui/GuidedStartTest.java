@@ -171,6 +171,7 @@ class GuidedStartTest extends ApplicationTest {
         .extracting(Bike::name)
         .isEqualTo(List.of("First", "Second"));
     assertThat(((Label) node("bike-title")).getText()).isEqualTo("Second");
+    assertThat(node("undo").getAccessibleText()).isEqualTo("Undo new bike");
     interact(editor::undo);
     assertThat(editor.present().bikes()).extracting(Bike::name).isEqualTo(List.of("First"));
     interact(editor::undo);
