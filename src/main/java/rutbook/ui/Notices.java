@@ -29,6 +29,7 @@ final class Notices extends VBox {
     this.files = files;
     this.menu = menu;
     setId("notices");
+    setMinHeight(USE_PREF_SIZE);
     ProgressBar bar = new ProgressBar();
     bar.setAccessibleText(desk.text("busy"));
     working.setId("working");

@@ -44,6 +44,7 @@ final class Strip extends HBox {
     super(GAP);
     this.desk = desk;
     setId("strip");
+    setMinHeight(USE_PREF_SIZE);
     getStyleClass().add("strip");
     bikeBox.setId("strip-bike");
     bikeBox.setAlignment(Pos.CENTER_LEFT);
@@ -187,7 +188,7 @@ final class Strip extends HBox {
 
   private String heading(List<StripModel.Item> wanted, StripModel.Item item) {
     int place = wanted.indexOf(item);
-    boolean first = place == 0 || wanted.get(place - 1).group() != item.group();
+    boolean first = unfolded || place == 0 || wanted.get(place - 1).group() != item.group();
     return first ? desk.text("strip.group." + item.group()) : "";
   }
 }

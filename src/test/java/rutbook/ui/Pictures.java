@@ -169,6 +169,15 @@ public final class Pictures {
                 shown.touch(side.getValue());
               }));
     }
+    views.add(
+        new View(
+            "season-unsaved",
+            season,
+            shown ->
+                ((Notices) shown.scene().lookup("#notices"))
+                    .show(
+                        new SaveLight.State.Failed(
+                            "There is no room left on the disk for season.rutbook."))));
     views.add(new View("season-new", season, shown -> shown.touch("log-new")));
     views.addAll(BenchJobs.views());
     views.addAll(BikePictures.views(notebooks));

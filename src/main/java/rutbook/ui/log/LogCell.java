@@ -53,9 +53,8 @@ final class LogCell extends ListCell<LogRow> {
     day.setMinWidth(Region.USE_PREF_SIZE);
     VBox left = new VBox(day);
     left.setAlignment(Pos.CENTER_LEFT);
-    left.setPrefWidth(84);
-    left.setMinWidth(84);
-    kind.setMinWidth(86);
+    left.getStyleClass().add("log-day");
+    kind.getStyleClass().add("log-kind");
     title.setMinWidth(0);
     line.setMinWidth(0);
     VBox middle = new VBox(1, title, line);
