@@ -93,7 +93,7 @@ public final class ComparePage extends Page {
 
   @Override
   protected void show(Notebook notebook) {
-    Optional<Timeline> timeline = timeline(notebook);
+    Optional<Timeline> timeline = timeline();
     boolean any = timeline.map(it -> !it.entries().isEmpty()).orElse(false);
     chooser.setVisible(any);
     chooser.setManaged(any);
@@ -118,8 +118,8 @@ public final class ComparePage extends Page {
     side.setValue(desk().kept(kept).flatMap(key -> SideOption.find(options, key)).orElse(usual));
   }
 
-  private Optional<Timeline> timeline(Notebook notebook) {
-    return desk().bike().map((Bike bike) -> Timeline.of(notebook, bike.id()));
+  private Optional<Timeline> timeline() {
+    return desk().bike().map((Bike bike) -> desk().timeline(bike.id()));
   }
 
   private void swap() {
@@ -132,7 +132,7 @@ public final class ComparePage extends Page {
   }
 
   private void compare() {
-    Timeline timeline = timeline(desk().notebook()).orElseThrow();
+    Timeline timeline = timeline().orElseThrow();
     SideOption first = from.getValue();
     SideOption second = to.getValue();
     desk()
