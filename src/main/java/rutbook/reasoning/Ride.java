@@ -38,7 +38,7 @@ record Ride(
     return rides;
   }
 
-  private static Map<Complaint, Feel> greatest(Moto moto) {
+  static Map<Complaint, Feel> greatest(Moto moto) {
     Map<Complaint, Feel> greatest = new TreeMap<>();
     for (Feel feel : moto.report().feel()) {
       greatest.merge(Complaint.of(feel), feel, (a, b) -> b.severity() > a.severity() ? b : a);
