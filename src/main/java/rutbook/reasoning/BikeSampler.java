@@ -27,6 +27,10 @@ final class BikeSampler {
   private static final double[] DAYS_LOG =
       Arrays.stream(DAYS).map(day -> -day * day / (2 * DAY_SD * DAY_SD)).toArray();
   private static final double[] NOISE_LOG = {-0.7, 0, 0, -1, -2.5};
+
+  /** Effects that no rule speaks of are many and small: each is drawn in one sweep of so many. */
+  private static final int SELDOM = 4;
+
   private static final double[] USUAL = {9.6, 1.44, 0.96};
 
   private final PriorCell[][] cells;
@@ -37,6 +41,7 @@ final class BikeSampler {
   private final double[] log = new double[40];
   private final double[] logShare = new double[3];
   private final BikeState at;
+  private int sweeps;
 
   /**
    * A chain.
@@ -79,7 +84,9 @@ final class BikeSampler {
     }
     for (int s = 0; s < at.complaints; s++) {
       for (int j = 0; j < at.settings; j++) {
-        drawEffect(s, j);
+        if (cells[s][j].isListed() || (sweeps + s + j) % SELDOM == 0) {
+          drawEffect(s, j);
+        }
       }
       begin(LEFT_LOG);
       addShifted(s, -1, LEFT, at.left[s]);
@@ -93,6 +100,7 @@ final class BikeSampler {
     drawRoughening();
     drawNoise();
     drawShares();
+    sweeps++;
   }
 
   private void begin(double[] logs) {

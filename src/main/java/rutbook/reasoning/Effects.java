@@ -6,7 +6,6 @@ import java.util.List;
 import java.util.Optional;
 import rutbook.notebook.Feel;
 import rutbook.notebook.Setting;
-import rutbook.notebook.Setup;
 import rutbook.notebook.TrackId;
 import rutbook.stats.CensoredFit;
 import rutbook.stats.CensoredRegression;
@@ -47,12 +46,12 @@ public final class Effects {
    * The effects after some rides.
    *
    * @param settings those with doses, in the sheet's order
-   * @param reference the setup from which doses are counted
+   * @param doses of each ride, see {@link RideDoses}
    */
   static Effects of(
       Complaint complaint,
       List<Setting> settings,
-      Setup reference,
+      double[][] doses,
       List<Ride> rides,
       RuleBook book) {
     List<TrackId> tracks =
@@ -68,8 +67,9 @@ public final class Effects {
     int lastGroup = Observation.NO_GROUP;
     int group = -1;
     int day = -1;
-    for (Ride ride : rides) {
-      double[] x = parts(ride, settings, reference, tracks);
+    for (int i = 0; i < rides.size(); i++) {
+      Ride ride = rides.get(i);
+      double[] x = parts(ride, doses[i], tracks);
       last = x;
       Feel feel = ride.feel().get(complaint);
       if (feel != null) {
@@ -143,20 +143,12 @@ public final class Effects {
     return new Observation(x, value, kind, group, weight, 0);
   }
 
-  private static double[] parts(
-      Ride ride, List<Setting> settings, Setup reference, List<TrackId> tracks) {
-    double[] x = new double[FIXED + settings.size() + tracks.size()];
+  private static double[] parts(Ride ride, double[] doses, List<TrackId> tracks) {
+    double[] x = new double[FIXED + doses.length + tracks.size()];
     x[0] = 1;
     x[1] = ride.order();
-    for (int j = 0; j < settings.size(); j++) {
-      Setting setting = settings.get(j);
-      Optional<Double> now =
-          ride.setup().reading(setting.id()).flatMap(each -> Doses.of(setting, each));
-      Optional<Double> then =
-          reference.reading(setting.id()).flatMap(each -> Doses.of(setting, each));
-      x[FIXED + j] = now.isPresent() && then.isPresent() ? now.get() - then.get() : 0;
-    }
-    x[FIXED + settings.size() + tracks.indexOf(ride.session().track())] = 1;
+    System.arraycopy(doses, 0, x, FIXED, doses.length);
+    x[FIXED + doses.length + tracks.indexOf(ride.session().track())] = 1;
     return x;
   }
 

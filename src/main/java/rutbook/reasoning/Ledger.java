@@ -47,11 +47,12 @@ public record Ledger(List<Complaint> complaints, List<Setting> settings, List<Le
             .orElse(rides.get(0).setup());
     RuleBook book = rules.with(notebook.ruleChanges());
     Trials trials = Trials.of(rides, settings);
+    double[][] doses = new RideDoses(settings, baseline).of(rides);
     TreeSet<Complaint> complaints = new TreeSet<>();
     rides.forEach(ride -> complaints.addAll(ride.feel().keySet()));
     List<LedgerRow> rows = new ArrayList<>();
     for (Complaint complaint : complaints) {
-      Effects effects = Effects.of(complaint, settings, baseline, rides, book);
+      Effects effects = Effects.of(complaint, settings, doses, rides, book);
       Optional<Feel> answered = Questions.lastAnswered(complaint, rides);
       for (Setting setting : settings) {
         LedgerRow row =

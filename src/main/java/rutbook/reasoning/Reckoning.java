@@ -1,11 +1,12 @@
 package rutbook.reasoning;
 
-import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.TreeSet;
+import java.util.stream.IntStream;
 import rutbook.notebook.Feel;
 import rutbook.notebook.Setting;
 import rutbook.notebook.Setup;
@@ -45,6 +46,8 @@ final class Reckoning {
   static Reckoning of(Sheet sheet, Setup baseline, Setup now, List<Ride> rides, RuleBook book) {
     List<Setting> settings =
         sheet.settings().stream().filter(each -> Doses.dose(each).isPresent()).toList();
+    RideDoses doses = new RideDoses(settings, baseline);
+    double[][] x = doses.of(rides);
     int from = Math.max(0, rides.size() - RECENT);
     List<Ride> recent = rides.subList(from, rides.size());
     TreeSet<Complaint> seen = new TreeSet<>();
@@ -59,22 +62,37 @@ final class Reckoning {
       for (int j = 0; j < settings.size(); j++) {
         cells[s][j] = cell(complaints.get(s), settings.get(j), answer, book);
       }
-      if (from > 0) {
-        old[s] =
-            Effects.of(complaints.get(s), settings, baseline, rides.subList(0, from), book)
-                .asOldEvidence();
-      }
+    }
+    if (from > 0) {
+      List<Ride> before = rides.subList(0, from);
+      double[][] xBefore = Arrays.copyOfRange(x, 0, from);
+      IntStream.range(0, old.length)
+          .parallel()
+          .forEach(
+              s ->
+                  old[s] =
+                      Effects.of(complaints.get(s), settings, xBefore, before, book)
+                          .asOldEvidence());
     }
     double[][] room = new double[settings.size()][];
     for (int j = 0; j < room.length; j++) {
       room[j] = room(sheet, settings.get(j), baseline);
     }
     RecentRatings ratings =
-        ratings(recent, complaints, settings, baseline, now, RatingHabit.of(rides));
-    List<PlausibleBikes.Bike> bikes = new ArrayList<>();
-    for (int chain = 0; chain < CHAINS; chain++) {
-      bikes.addAll(new BikeSampler(cells, room, ratings, old, 7 + chain).draw(THROWN_AWAY, KEPT));
-    }
+        ratings(
+            recent,
+            complaints,
+            Arrays.copyOfRange(x, from, x.length),
+            doses.of(now),
+            RatingHabit.of(rides));
+    List<PlausibleBikes.Bike> bikes =
+        IntStream.range(0, CHAINS)
+            .parallel()
+            .mapToObj(
+                chain ->
+                    new BikeSampler(cells, room, ratings, old, 7 + chain).draw(THROWN_AWAY, KEPT))
+            .flatMap(List::stream)
+            .toList();
     return new Reckoning(complaints, settings, cells, new PlausibleBikes(bikes), book, answered);
   }
 
@@ -107,23 +125,19 @@ final class Reckoning {
   private static RecentRatings ratings(
       List<Ride> recent,
       List<Complaint> complaints,
-      List<Setting> settings,
-      Setup baseline,
-      Setup now,
+      double[][] x,
+      double[] now,
       RatingHabit habit) {
     int n = recent.size();
-    double[][] x = new double[n][];
     double[] order = new double[n];
     double[] weight = new double[n];
     int[] day = new int[n];
     int[][] code = new int[complaints.size()][n];
-    int last = recent.get(n - 1).day();
     for (int t = 0; t < n; t++) {
       Ride ride = recent.get(t);
-      x[t] = doses(ride.setup(), settings, baseline);
       order[t] = ride.order();
       weight[t] = ride.weight();
-      day[t] = last - ride.day();
+      day[t] = days(recent, t);
       for (int s = 0; s < complaints.size(); s++) {
         Feel feel = ride.feel().get(complaints.get(s));
         boolean quiet = feel == null && habit.silent() && !ride.feel().isEmpty();
@@ -133,20 +147,13 @@ final class Reckoning {
                 : quiet ? RatingChances.silence(habit.coarse()) : RatingChances.NOT_MENTIONED;
       }
     }
-    return new RecentRatings(
-        x, doses(now, settings, baseline), order, order[n - 1], day, weight, code);
+    return new RecentRatings(x, now, order, order[n - 1], day, weight, code);
   }
 
-  private static double[] doses(Setup setup, List<Setting> settings, Setup baseline) {
-    double[] x = new double[settings.size()];
-    for (int j = 0; j < x.length; j++) {
-      Setting setting = settings.get(j);
-      Optional<Double> is = setup.reading(setting.id()).flatMap(each -> Doses.of(setting, each));
-      Optional<Double> was =
-          baseline.reading(setting.id()).flatMap(each -> Doses.of(setting, each));
-      x[j] = is.isPresent() && was.isPresent() ? is.get() - was.get() : 0;
-    }
-    return x;
+  /** How many days with a ride back from the last one, 0 for the last day itself. */
+  private static int days(List<Ride> recent, int t) {
+    return (int) recent.subList(t, recent.size()).stream().mapToInt(Ride::day).distinct().count()
+        - 1;
   }
 
   List<Complaint> complaints() {

@@ -46,6 +46,13 @@ public record Verdict(
   }
 
   private static final double RATING_NOISE = 0.8;
+
+  /**
+   * Laps of a moto drift together (correlation of neighbours about 0.4): their sd within the moto
+   * is too small and their mean less sure than that sd says.
+   */
+  private static final double DRIFT = 1.25;
+
   private static final double BEYOND = 1.96;
 
   /**
@@ -188,7 +195,7 @@ public record Verdict(
         freedom += laps.length - 1;
       }
     }
-    return MotoScatter.from(pairs, freedom == 0 ? 0 : Math.sqrt(squares / freedom));
+    return MotoScatter.from(pairs, freedom == 0 ? 0 : DRIFT * Math.sqrt(squares / freedom));
   }
 
   /** Motos one after the other with nothing changed, anywhere in the notebook. */
