@@ -52,7 +52,7 @@ public record Verdict(
    * is too small and their mean less sure than that sd says. Wide enough that a change that does
    * nothing is rarely called a difference where motos differ by up to 0.8 of the lap scatter.
    */
-  private static final double DRIFT = 1.45;
+  private static final double DRIFT = 1.55;
 
   private static final double BEYOND = 1.96;
 
