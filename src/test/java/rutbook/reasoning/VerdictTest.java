@@ -96,7 +96,7 @@ class VerdictTest {
     for (double tau : new double[] {0.5, 0.65, 0.8}) {
       Random random = new Random(17);
       int called = 0;
-      int trials = 1000;
+      int trials = 1500;
       for (int i = 0; i < trials; i++) {
         List<Moto> motos =
             List.of(
