@@ -12,8 +12,11 @@ import javafx.beans.property.ReadOnlyObjectWrapper;
 import rutbook.edit.Edit;
 import rutbook.edit.Editor;
 import rutbook.edit.Ids;
+import rutbook.edit.SessionStart;
 import rutbook.notebook.Bike;
 import rutbook.notebook.BikeId;
+import rutbook.notebook.EntryId;
+import rutbook.notebook.Head;
 import rutbook.notebook.Notebook;
 import rutbook.notebook.NotebookException;
 import rutbook.notebook.Timeline;
@@ -105,12 +108,18 @@ public final class Desk {
 
   /** What physics and the rider's own motos add to a plan. */
   public Advisor advisor(BikeId id) {
-    return BenchAdvice.of(notebook(), Timeline.of(notebook(), id), rules());
+    return BenchAdvice.of(notebook(), timeline(id), rules());
   }
 
   /** The rules of the trade with the notebook's own changes to them. */
   public RuleBook rules() {
     return services.rules().with(notebook().ruleChanges());
+  }
+
+  /** The head of something written down today, after all else of that bike on this day. */
+  public Head headToday(Bike of) {
+    return Head.of(
+        new EntryId(ids().next()), of.id(), today(), SessionStart.orderOn(notebook(), of, today()));
   }
 
   public String text(String key, Object... facts) {

@@ -5,11 +5,8 @@ import javafx.scene.control.TextField;
 import javafx.scene.layout.HBox;
 import javafx.scene.layout.VBox;
 import rutbook.edit.EntryEdit;
-import rutbook.edit.SessionStart;
 import rutbook.notebook.Bike;
 import rutbook.notebook.Entry;
-import rutbook.notebook.EntryId;
-import rutbook.notebook.Head;
 import rutbook.reasoning.GateCard;
 import rutbook.ui.Desk;
 import rutbook.ui.Place;
@@ -68,12 +65,7 @@ final class GateBox extends VBox {
       return;
     }
     Bike bike = desk.bike().orElseThrow();
-    Head head =
-        Head.of(
-            new EntryId(desk.ids().next()),
-            bike.id(),
-            desk.today(),
-            SessionStart.orderOn(desk.notebook(), bike, desk.today()));
-    desk.make(new EntryEdit.Add(new Entry.GateDismissed(head, gate.gate(), reason)));
+    desk.make(
+        new EntryEdit.Add(new Entry.GateDismissed(desk.headToday(bike), gate.gate(), reason)));
   }
 }

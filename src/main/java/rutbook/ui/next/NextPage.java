@@ -35,6 +35,7 @@ public final class NextPage extends Page {
   private final VBox left = new VBox(12);
   private final VBox right = new VBox(12);
   private final ToggleButton known;
+  private final Region leftColumn;
   private Optional<NextChange> found = Optional.empty();
 
   public NextPage(Desk desk) {
@@ -48,7 +49,7 @@ public final class NextPage extends Page {
     HBox head = new HBox(12, title, known);
     head.setAlignment(Pos.CENTER_LEFT);
     after.setId("next-after");
-    Region leftColumn = column(left);
+    leftColumn = column(left);
     leftColumn.setMinWidth(250);
     leftColumn.setPrefWidth(280);
     Region rightColumn = column(right);
@@ -117,6 +118,8 @@ public final class NextPage extends Page {
     NextChange next = found.get();
     ReasoningWords words = new ReasoningWords(desk().phrases());
     left(next, words);
+    leftColumn.setVisible(!known.isSelected());
+    leftColumn.setManaged(!known.isSelected());
     if (known.isSelected()) {
       Ledger ledger =
           Ledger.of(desk().notebook(), desk().bike().orElseThrow().id(), desk().rules());
@@ -164,7 +167,8 @@ public final class NextPage extends Page {
 
   /** What bothers is put right where it was said: in the feel of the last moto. */
   private void correct() {
-    Timeline.of(desk().notebook(), desk().bike().orElseThrow().id())
+    desk()
+        .timeline(desk().bike().orElseThrow().id())
         .latest(Entry.Session.class)
         .ifPresent(session -> desk().go(new rutbook.ui.Place.Session(session.id())));
   }

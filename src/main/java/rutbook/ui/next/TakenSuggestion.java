@@ -6,12 +6,10 @@ import java.util.OptionalDouble;
 import rutbook.edit.Edit;
 import rutbook.edit.EntryEdit;
 import rutbook.edit.SessionEdit;
-import rutbook.edit.SessionStart;
 import rutbook.notebook.Answer;
 import rutbook.notebook.Bike;
 import rutbook.notebook.Change;
 import rutbook.notebook.Entry;
-import rutbook.notebook.EntryId;
 import rutbook.notebook.Head;
 import rutbook.notebook.Moto;
 import rutbook.notebook.MotoId;
@@ -98,10 +96,7 @@ final class TakenSuggestion {
   }
 
   private Head head(int after) {
-    return Head.of(
-        new EntryId(desk.ids().next()),
-        bike.id(),
-        desk.today(),
-        SessionStart.orderOn(desk.notebook(), bike, desk.today()) + after);
+    Head head = desk.headToday(bike);
+    return head.on(head.day(), head.order() + after);
   }
 }

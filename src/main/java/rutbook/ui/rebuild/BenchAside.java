@@ -30,7 +30,11 @@ final class BenchAside {
           .ifPresent(aside::add);
     }
     if (step.kind() == StepKind.NEW_SHEET) {
-      aside.add(Keys.key("bench-sheet", desk.text("bench.sheet"), () -> desk.go(new Place.Log())));
+      aside.add(
+          Keys.key(
+              "bench-sheet",
+              desk.text("bench.sheet"),
+              () -> desk.go(new Place.Bike(Place.BikePart.SETTINGS))));
     }
     after(desk, plan, step).ifPresent(aside::add);
     return aside;

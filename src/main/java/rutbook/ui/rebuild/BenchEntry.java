@@ -109,7 +109,8 @@ final class BenchEntry extends VBox {
     TextField field = new TextField();
     field.setId("bench-field" + side.map(leg -> "-" + leg).orElse(""));
     field.getStyleClass().add("bench-field");
-    field.setPrefColumnCount(7);
+    field.setPrefColumnCount(6);
+    field.setMinWidth(0);
     String leg = side.map(each -> desk.phrases().name(each)).orElse("");
     field.setAccessibleText(leg.isEmpty() ? desk.text("bench.value") : leg);
     first

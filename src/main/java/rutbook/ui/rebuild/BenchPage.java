@@ -146,8 +146,9 @@ public final class BenchPage extends Page {
         .ifPresent(minutes -> right.getChildren().add(new BenchTimer(desk(), minutes)));
     right.getChildren().addAll(BenchAside.of(desk(), id, plan, step));
     BenchStep left = new BenchStep(desk(), plan, step);
-    share(left, 0.58);
-    share(right, 0.42);
+    double read = entry.isCounting() ? 0.46 : 0.58;
+    share(left, read);
+    share(right, 1 - read);
     middle.getChildren().setAll(left, right);
     scroll.setVvalue(0);
     skipping.getChildren().clear();

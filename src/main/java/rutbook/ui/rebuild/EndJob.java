@@ -14,8 +14,6 @@ import rutbook.edit.SessionStart;
 import rutbook.notebook.Bike;
 import rutbook.notebook.End;
 import rutbook.notebook.Entry;
-import rutbook.notebook.EntryId;
-import rutbook.notebook.Head;
 import rutbook.notebook.NotebookException;
 import rutbook.notebook.Outcome;
 import rutbook.notebook.Timeline;
@@ -94,14 +92,8 @@ final class EndJob extends VBox {
   private Entry.Baseline baseline() {
     Bike bike = desk.notebook().shelf().bike(job.bike()).orElseThrow();
     Timeline timeline = Timeline.of(desk.notebook(), bike.id());
-    Head head =
-        Head.of(
-            new EntryId(desk.ids().next()),
-            bike.id(),
-            desk.today(),
-            SessionStart.orderOn(desk.notebook(), bike, desk.today()));
     return new Entry.Baseline(
-        head,
+        desk.headToday(bike),
         SessionStart.asLeft(desk.notebook(), bike, desk.today()),
         timeline.sag(End.REAR).flatMap(Entry.SagMeasured::race),
         timeline.sag(End.REAR).flatMap(Entry.SagMeasured::free),

@@ -16,10 +16,8 @@ import javafx.scene.layout.HBox;
 import javafx.scene.layout.VBox;
 import rutbook.edit.Edit;
 import rutbook.edit.EntryEdit;
-import rutbook.edit.SessionStart;
 import rutbook.notebook.Bike;
 import rutbook.notebook.Entry;
-import rutbook.notebook.EntryId;
 import rutbook.notebook.Head;
 import rutbook.notebook.Job;
 import rutbook.notebook.NotebookException;
@@ -149,20 +147,17 @@ final class NewJob extends VBox {
       error.setText(desk.text("job.no.baseline"));
       return;
     }
-    EntryId id = new EntryId(desk.ids().next());
     Job job = from.get().job();
     Job named =
         new Job(
             job.scope(), job.renewed(), job.baseline(), job.before(), job.sheetFrom(), chosenOil());
-    Head head =
-        Head.of(
-            id, bike.id(), desk.today(), SessionStart.orderOn(desk.notebook(), bike, desk.today()));
+    Head head = desk.headToday(bike);
     Edit edit = new EntryEdit.Add(new Entry.RebuildJob(head, named, List.of(), Outcome.UNDER_WAY));
     Optional<NotebookException> refused = desk.make(edit);
     if (refused.isPresent()) {
       error.setText(desk.text("refused.other", refused.get().getMessage()));
     } else {
-      desk.go(new Place.Job(id));
+      desk.go(new Place.Job(head.id()));
     }
   }
 }

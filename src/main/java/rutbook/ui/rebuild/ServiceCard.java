@@ -9,12 +9,9 @@ import javafx.scene.layout.Priority;
 import javafx.scene.layout.Region;
 import javafx.scene.layout.VBox;
 import rutbook.edit.EntryEdit;
-import rutbook.edit.SessionStart;
 import rutbook.notebook.Bike;
 import rutbook.notebook.Due;
 import rutbook.notebook.Entry;
-import rutbook.notebook.EntryId;
-import rutbook.notebook.Head;
 import rutbook.notebook.Timeline;
 import rutbook.rebuild.ServiceBoard;
 import rutbook.rebuild.ServiceLine;
@@ -83,12 +80,7 @@ final class ServiceCard extends VBox {
 
   /** Done today, without a rebuild in this notebook. */
   private void done(Bike bike, ServiceLine line) {
-    Head head =
-        Head.of(
-            new EntryId(desk.ids().next()),
-            bike.id(),
-            desk.today(),
-            SessionStart.orderOn(desk.notebook(), bike, desk.today()));
-    desk.make(new EntryEdit.Add(new Entry.Serviced(head, List.of(line.item().id()), "")));
+    desk.make(
+        new EntryEdit.Add(new Entry.Serviced(desk.headToday(bike), List.of(line.item().id()), "")));
   }
 }

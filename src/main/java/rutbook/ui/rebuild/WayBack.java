@@ -12,10 +12,10 @@ import rutbook.edit.SessionStart;
 import rutbook.notebook.Bike;
 import rutbook.notebook.Change;
 import rutbook.notebook.Entry;
-import rutbook.notebook.EntryId;
-import rutbook.notebook.Head;
 import rutbook.notebook.NotebookException;
 import rutbook.notebook.Timeline;
+import rutbook.reasoning.Ledger;
+import rutbook.rebuild.EvidenceOrder;
 import rutbook.rebuild.ReturnItem;
 import rutbook.rebuild.ReturnOrder;
 import rutbook.rebuild.ReturnToBaseline;
@@ -101,7 +101,7 @@ final class WayBack extends VBox {
     atOnce.setSelected(all);
     oneByOne.setSelected(!all);
     ReturnToBaseline way = back.orElseThrow();
-    List<Stage> shown = all ? way.allAtOnce() : way.oneAtATime(ReturnOrder.TRADE);
+    List<Stage> shown = all ? way.allAtOnce() : way.oneAtATime(byEvidence());
     stages.getChildren().clear();
     stages
         .getChildren()
@@ -112,6 +112,11 @@ final class WayBack extends VBox {
     for (Shortfall shortfall : way.shortfalls()) {
       stages.getChildren().add(Keys.prose(planWords.shortfall(shortfall), "due"));
     }
+  }
+
+  /** What is felt most goes back first, by the rules and the rider's own motos. */
+  private ReturnOrder byEvidence() {
+    return new EvidenceOrder(Ledger.of(desk.notebook(), bike.id(), desk.rules()));
   }
 
   /** Only the first stage can be done now: what follows rests on how it rode. */
@@ -129,14 +134,6 @@ final class WayBack extends VBox {
     return box;
   }
 
-  private Head head() {
-    return Head.of(
-        new EntryId(desk.ids().next()),
-        bike.id(),
-        desk.today(),
-        SessionStart.orderOn(desk.notebook(), bike, desk.today()));
-  }
-
   /** Written down as changed today, between sessions. */
   private void done(Stage stage) {
     List<Change> changes =
@@ -152,7 +149,7 @@ final class WayBack extends VBox {
             .map(item -> Change.of(item.what().setting().id(), item.what().target().reading()))
             .toList();
     Optional<NotebookException> refused =
-        desk.make(new EntryEdit.Add(new Entry.Adjusted(head(), changes)));
+        desk.make(new EntryEdit.Add(new Entry.Adjusted(desk.headToday(bike), changes)));
     refused.ifPresent(
         fault ->
             stages
@@ -165,7 +162,7 @@ final class WayBack extends VBox {
     desk.make(
         new EntryEdit.Add(
             new Entry.Baseline(
-                head(),
+                desk.headToday(bike),
                 SessionStart.asLeft(desk.notebook(), bike, desk.today()),
                 timeline.sag(rutbook.notebook.End.REAR).flatMap(sag -> sag.race()),
                 timeline.sag(rutbook.notebook.End.REAR).flatMap(sag -> sag.free()),
