@@ -6,6 +6,7 @@ import java.nio.charset.Charset;
 import java.nio.file.Path;
 import java.time.Clock;
 import java.time.ZoneId;
+import java.util.Locale;
 import rutbook.cli.Refusal;
 import rutbook.cli.RutbookCommand;
 import rutbook.cli.Terminal;
@@ -24,12 +25,14 @@ import rutbook.notebook.Notebook;
 import rutbook.units.Display;
 import rutbook.words.FileWords;
 import rutbook.words.JsonWords;
+import rutbook.words.Language;
 import rutbook.words.Phrases;
 
 /** Reads the command line, makes the objects and starts them. */
 public final class Main {
   private final RealDisk disk = new RealDisk(System.getProperty("os.name"));
-  private final Phrases phrases = Phrases.english(Display.METRIC);
+  private final Phrases phrases =
+      new Phrases(Language.of(Locale.getDefault(Locale.Category.DISPLAY)), Display.METRIC);
   private final Terminal out = new Terminal(inItsCharset(System.out), charset());
   private final Terminal errors = new Terminal(inItsCharset(System.err), charset());
 
@@ -41,7 +44,7 @@ public final class Main {
 
   int run(String... arguments) {
     RutbookCommand command =
-        new RutbookCommand(out, this::read, this::put, this::tour, this::window);
+        new RutbookCommand(out, this::read, this::put, this::tour, this::window).in(phrases);
     return command.execute(errors, this::log, arguments);
   }
 
@@ -97,16 +100,8 @@ public final class Main {
     System.setProperty("javafx.cachedir", folders().cache().resolve("javafx").toString());
     System.setErr(new PrintStream(OutputStream.nullOutputStream(), true, charset()));
     try {
-      Codec codec =
-          new Codec(
-              NotebookJson::read,
-              NotebookJson::write,
-              thrown ->
-                  thrown instanceof JsonException fault
-                      ? new JsonWords(phrases).sentence(fault)
-                      : phrases.say("App", "no-notebook"));
       Path home = Path.of(System.getProperty("user.home", "."), "Rutbook");
-      new WindowStart(disk, Clock.systemDefaultZone(), codec, phrases, folders())
+      new WindowStart(disk, Clock.systemDefaultZone(), Main::codec, phrases, folders())
           .run(() -> read(sample().toString()), home);
     } catch (Exception | Error noWindow) {
       log(noWindow);
@@ -116,8 +111,18 @@ public final class Main {
     }
   }
 
+  private static Codec codec(Phrases spoken) {
+    return new Codec(
+        NotebookJson::read,
+        NotebookJson::write,
+        thrown ->
+            thrown instanceof JsonException fault
+                ? new JsonWords(spoken).sentence(fault)
+                : spoken.say("App", "no-notebook"));
+  }
+
   private void tour() {
-    Tour.print(read(sample().toString()), out);
+    Tour.print(read(sample().toString()), phrases, out);
   }
 
   /** Beside the program where it was unpacked, or in the folder it is started from. */

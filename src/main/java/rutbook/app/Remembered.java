@@ -9,6 +9,7 @@ import rutbook.file.SettingsFile;
 import rutbook.file.WindowSettings;
 import rutbook.ui.Theme;
 import rutbook.ui.WindowMemory;
+import rutbook.words.Language;
 
 /** How the rider left the window and which notebooks were open, kept in the settings file. */
 final class Remembered implements WindowMemory {
@@ -27,7 +28,11 @@ final class Remembered implements WindowMemory {
             .filter(each -> each.name().equals(settings.theme()))
             .findFirst()
             .orElse(Theme.LIGHT);
-    return new Look(theme, settings.textPercent(), settings.bounds().map(Remembered::bounds));
+    return new Look(
+        theme,
+        Language.tagged(settings.language()),
+        settings.textPercent(),
+        settings.bounds().map(Remembered::bounds));
   }
 
   private static Bounds bounds(WindowSettings.Bounds kept) {
@@ -37,7 +42,10 @@ final class Remembered implements WindowMemory {
   @Override
   public void remember(Look look) {
     WindowSettings next =
-        settings.withTheme(look.theme().name()).withTextPercent(look.textPercent());
+        settings
+            .withTheme(look.theme().name())
+            .withLanguage(look.language().map(Language::tag).orElse(""))
+            .withTextPercent(look.textPercent());
     keep(look.bounds().map(Remembered::kept).map(next::withBounds).orElse(next));
   }
 

@@ -12,6 +12,7 @@ import java.util.concurrent.CountDownLatch;
 import java.util.concurrent.ExecutorService;
 import java.util.concurrent.Executors;
 import java.util.concurrent.ScheduledExecutorService;
+import java.util.function.Function;
 import java.util.function.Supplier;
 import javafx.stage.Stage;
 import javafx.stage.WindowEvent;
@@ -39,15 +40,20 @@ final class WindowStart {
 
   private final Disk disk;
   private final Clock clock;
-  private final Codec codec;
-  private final Phrases phrases;
+  private final Function<Phrases, Codec> codecs;
+  private final Phrases system;
   private final UserFolders folders;
 
-  WindowStart(Disk disk, Clock clock, Codec codec, Phrases phrases, UserFolders folders) {
+  WindowStart(
+      Disk disk,
+      Clock clock,
+      Function<Phrases, Codec> codecs,
+      Phrases system,
+      UserFolders folders) {
     this.disk = disk;
     this.clock = clock;
-    this.codec = codec;
-    this.phrases = phrases;
+    this.codecs = codecs;
+    this.system = system;
     this.folders = folders;
   }
 
@@ -56,6 +62,7 @@ final class WindowStart {
       ScheduledExecutorService timer,
       ExecutorService worker,
       Remembered remembered,
+      Phrases phrases,
       DiskLight light,
       DiskFiles files,
       First first,
@@ -99,13 +106,19 @@ final class WindowStart {
     ExecutorService worker = Executors.newSingleThreadExecutor(task -> daemon(task, "disk"));
     Remembered remembered =
         new Remembered(new SettingsFile(disk, folders.config().resolve("window.properties")));
+    Phrases phrases =
+        remembered
+            .remembered()
+            .language()
+            .map(chosen -> new Phrases(chosen, system.display()))
+            .orElse(system);
     DiskLight light = new DiskLight(clock, Toolkit::later, new FileWords(phrases, clock.getZone()));
     DiskFiles files =
         new DiskFiles(
             new DiskFiles.Means(
                 disk,
                 clock,
-                codec,
+                codecs.apply(phrases),
                 new Autosaver.Means(Later.on(timer), worker, clock),
                 Toolkit::later,
                 () -> UUID.randomUUID().toString()),
@@ -113,7 +126,8 @@ final class WindowStart {
             remembered,
             light::show);
     First first = first(files, remembered, sample, home);
-    return new Prepared(timer, worker, remembered, light, files, first, RulesJson.ofTheTrade());
+    return new Prepared(
+        timer, worker, remembered, phrases, light, files, first, RulesJson.ofTheTrade());
   }
 
   private CountDownLatch show(Prepared it) {
@@ -122,7 +136,7 @@ final class WindowStart {
     it.first().told().forEach(files::tellAtStart);
     it.first().open().ifPresentOrElse(files::takeOver, () -> files.startUnsaved(notebook));
     if (files.current().isEmpty()) {
-      it.light().nowhere(phrases.say("App", "nowhere"));
+      it.light().nowhere(it.phrases().say("App", "nowhere"));
     }
     Editor editor = new Editor(notebook);
     editor.listen(files::changed);
@@ -140,7 +154,7 @@ final class WindowStart {
             editor,
             () -> UUID.randomUUID().toString(),
             clock,
-            phrases.locale(),
+            it.phrases().locale(),
             it.rules(),
             files,
             it.light(),

@@ -14,7 +14,6 @@ import rutbook.rebuild.BenchAdvice;
 import rutbook.units.Amount;
 import rutbook.units.AmountException;
 import rutbook.units.AmountText;
-import rutbook.units.Display;
 import rutbook.units.Unit;
 import rutbook.words.ChangeWords;
 import rutbook.words.CompareWords;
@@ -27,8 +26,7 @@ import rutbook.words.RemarkWords;
 /** A notebook with the bike in question and the words for it. */
 record OpenedNotebook(Notebook notebook, Bike bike, Phrases phrases) {
 
-  static OpenedNotebook of(Notebook notebook, String bikeName, Display display) {
-    Phrases phrases = Phrases.english(display);
+  static OpenedNotebook of(Notebook notebook, String bikeName, Phrases phrases) {
     return new OpenedNotebook(notebook, bike(notebook, bikeName, phrases), phrases);
   }
 

@@ -62,6 +62,7 @@ public final class RutbookCommand implements Runnable {
   private boolean tour;
 
   private final Runnable tourOfSample;
+  private Phrases phrases = Phrases.english(Display.METRIC);
 
   /**
    * @param reader opens a notebook by its file name, or throws a {@link Refusal}
@@ -80,6 +81,12 @@ public final class RutbookCommand implements Runnable {
     this.outbox = outbox;
     this.tourOfSample = tourOfSample;
     this.otherwise = otherwise;
+  }
+
+  /** Speaks that language from now on, instead of English. */
+  public RutbookCommand in(Phrases language) {
+    this.phrases = language;
+    return this;
   }
 
   @Override
@@ -113,9 +120,9 @@ public final class RutbookCommand implements Runnable {
     }
   }
 
-  private static Refusal unexpected(Throwable thrown) {
+  private Refusal unexpected(Throwable thrown) {
     String name = thrown.getClass().getSimpleName();
-    return Refusal.unexpected(Phrases.english(Display.METRIC).say("Cli", "unexpected", name));
+    return Refusal.unexpected(phrases.say("Cli", "unexpected", name));
   }
 
   private int refused(Refusal refusal, Terminal errors, boolean json) {
@@ -153,7 +160,7 @@ public final class RutbookCommand implements Runnable {
 
     OpenedNotebook opened() {
       Notebook notebook = parent.reader.apply(file);
-      return OpenedNotebook.of(notebook, bike, display(notebook));
+      return OpenedNotebook.of(notebook, bike, parent.phrases.in(display(notebook)));
     }
 
     private Display display(Notebook notebook) {
@@ -161,8 +168,7 @@ public final class RutbookCommand implements Runnable {
         case "" -> notebook.display();
         case "metric" -> Display.METRIC;
         case "us" -> Display.US;
-        default ->
-            throw Refusal.use(Phrases.english(Display.METRIC).say("Cli", "bad-units", units));
+        default -> throw Refusal.use(parent.phrases.say("Cli", "bad-units", units));
       };
     }
 

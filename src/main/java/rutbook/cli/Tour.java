@@ -18,6 +18,7 @@ import rutbook.notebook.Track;
 import rutbook.reasoning.NextChange;
 import rutbook.rebuild.PlanFrom;
 import rutbook.rebuild.Planner;
+import rutbook.words.Phrases;
 
 /** The main job once through, on one notebook, for whoever has no window at hand. */
 public final class Tour {
@@ -32,9 +33,9 @@ public final class Tour {
   }
 
   /** Prints the tour of the notebook's first bike. */
-  public static void print(Notebook notebook, Terminal terminal) {
+  public static void print(Notebook notebook, Phrases phrases, Terminal terminal) {
     OpenedNotebook opened =
-        OpenedNotebook.of(notebook, notebook.bikes().get(0).name(), notebook.display());
+        OpenedNotebook.of(notebook, notebook.bikes().get(0).name(), phrases.in(notebook.display()));
     new Tour(opened, terminal).print();
   }
 

@@ -10,12 +10,13 @@ import java.util.TreeMap;
  * How the rider likes the window, and which notebooks were open lately.
  *
  * @param theme its name; empty for the program's own choice
+ * @param language its tag; empty for the system's
  * @param textPercent size of the text, 75 to 250 % of the usual
  * @param bounds where the window was, if known
  * @param recent paths of notebooks, the latest first, at most {@value #MOST_RECENT}
  */
 public record WindowSettings(
-    String theme, int textPercent, Optional<Bounds> bounds, List<String> recent) {
+    String theme, String language, int textPercent, Optional<Bounds> bounds, List<String> recent) {
   public static final int SMALLEST_TEXT = 75;
   public static final int LARGEST_TEXT = 250;
   public static final int MOST_RECENT = 10;
@@ -47,21 +48,25 @@ public record WindowSettings(
 
   /** Before anything was chosen. */
   public static WindowSettings unset() {
-    return new WindowSettings("", 100, Optional.empty(), List.of());
+    return new WindowSettings("", "", 100, Optional.empty(), List.of());
   }
 
   public WindowSettings withTheme(String name) {
-    return new WindowSettings(name, textPercent, bounds, recent);
+    return new WindowSettings(name, language, textPercent, bounds, recent);
+  }
+
+  public WindowSettings withLanguage(String tag) {
+    return new WindowSettings(theme, tag, textPercent, bounds, recent);
   }
 
   /** With the nearest size that is allowed. */
   public WindowSettings withTextPercent(int percent) {
     int held = Math.max(SMALLEST_TEXT, Math.min(LARGEST_TEXT, percent));
-    return new WindowSettings(theme, held, bounds, recent);
+    return new WindowSettings(theme, language, held, bounds, recent);
   }
 
   public WindowSettings withBounds(Bounds now) {
-    return new WindowSettings(theme, textPercent, Optional.of(now), recent);
+    return new WindowSettings(theme, language, textPercent, Optional.of(now), recent);
   }
 
   /** With this notebook as the latest. */
@@ -78,7 +83,7 @@ public record WindowSettings(
   }
 
   private WindowSettings withRecent(List<String> paths) {
-    return new WindowSettings(theme, textPercent, bounds, paths);
+    return new WindowSettings(theme, language, textPercent, bounds, paths);
   }
 
   /** From names and values; what makes no sense is as if it were not there. */
@@ -86,6 +91,7 @@ public record WindowSettings(
     WindowSettings settings =
         unset()
             .withTheme(stored.getOrDefault("theme", ""))
+            .withLanguage(stored.getOrDefault("language", ""))
             .withTextPercent(whole(stored, "text.percent").orElse(100));
     Optional<Bounds> bounds = storedBounds(stored);
     settings = bounds.isPresent() ? settings.withBounds(bounds.get()) : settings;
@@ -120,6 +126,7 @@ public record WindowSettings(
   public Map<String, String> asMap() {
     Map<String, String> map = new TreeMap<>();
     map.put("theme", theme);
+    map.put("language", language);
     map.put("text.percent", String.valueOf(textPercent));
     bounds.ifPresent(
         it -> {

@@ -13,6 +13,7 @@ import rutbook.ui.fx.FileDialog;
 import rutbook.units.Dimension;
 import rutbook.units.Display;
 import rutbook.units.Unit;
+import rutbook.words.Language;
 
 /** Open, new, copy, recent; theme and text size; the shortcut sheet. */
 final class FileMenu {
@@ -41,6 +42,7 @@ final class FileMenu {
             new SeparatorMenuItem(),
             themes(),
             sizes(),
+            languages(),
             units(),
             item("menu.shortcuts", () -> desk.go(new Place.Shortcuts())));
     menu.show(beside, javafx.geometry.Side.RIGHT, 4, -120);
@@ -85,6 +87,19 @@ final class FileMenu {
       RadioMenuItem item = new RadioMenuItem(desk.text("menu.text." + size));
       item.setSelected(size == window.textSize());
       item.setOnAction(event -> window.use(size));
+      menu.getItems().add(item);
+    }
+    return menu;
+  }
+
+  /** Each by its own name, so that it is found by who cannot read the others. */
+  private Menu languages() {
+    Menu menu = new Menu(desk.text("menu.language"));
+    Language spoken = window.language().orElse(Language.of(desk.words().locale()));
+    for (Language language : Language.values()) {
+      RadioMenuItem item = new RadioMenuItem(language.ownName());
+      item.setSelected(language == spoken);
+      item.setOnAction(event -> window.use(language));
       menu.getItems().add(item);
     }
     return menu;

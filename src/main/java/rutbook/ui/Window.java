@@ -10,6 +10,7 @@ import javafx.stage.Screen;
 import javafx.stage.Stage;
 import rutbook.ui.fx.Background;
 import rutbook.ui.fx.Fonts;
+import rutbook.words.Language;
 
 /** The window: a stage with the shell in it, the themes, and its place on the screen. */
 public final class Window {
@@ -135,6 +136,16 @@ public final class Window {
     look = look.with(size);
     applyLook();
     services.memory().remember(look);
+  }
+
+  /** From the next start on: what stands in the window now was worded already. */
+  public void use(Language language) {
+    look = look.with(language);
+    services.memory().remember(look);
+  }
+
+  Optional<Language> language() {
+    return look.language();
   }
 
   /** Where the window is now: for tests and pictures. */

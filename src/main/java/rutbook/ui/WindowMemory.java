@@ -1,27 +1,33 @@
 package rutbook.ui;
 
 import java.util.Optional;
+import rutbook.words.Language;
 
 /** Keeps how the rider likes the window, from one start to the next. */
 public interface WindowMemory {
   /**
    * The window as it was left.
    *
+   * @param language chosen by the rider; empty for the system's
    * @param textPercent size of the text, of the usual
    */
-  record Look(Theme theme, int textPercent, Optional<Bounds> bounds) {
-    public static final Look FIRST = new Look(Theme.LIGHT, 100, Optional.empty());
+  record Look(Theme theme, Optional<Language> language, int textPercent, Optional<Bounds> bounds) {
+    public static final Look FIRST = new Look(Theme.LIGHT, Optional.empty(), 100, Optional.empty());
 
     Look with(Theme newTheme) {
-      return new Look(newTheme, textPercent, bounds);
+      return new Look(newTheme, language, textPercent, bounds);
+    }
+
+    Look with(Language chosen) {
+      return new Look(theme, Optional.of(chosen), textPercent, bounds);
     }
 
     Look with(TextSize size) {
-      return new Look(theme, size.percent(), bounds);
+      return new Look(theme, language, size.percent(), bounds);
     }
 
     Look with(Bounds newBounds) {
-      return new Look(theme, textPercent, Optional.of(newBounds));
+      return new Look(theme, language, textPercent, Optional.of(newBounds));
     }
   }
 

@@ -40,6 +40,10 @@ public final class Phrases {
     this.amounts = new AmountWords(this);
   }
 
+  public Phrases(Language language, Display display) {
+    this(language.locale(), display);
+  }
+
   /** In British English, the language of the bundles without a suffix. */
   public static Phrases english(Display display) {
     return new Phrases(Locale.UK, display);

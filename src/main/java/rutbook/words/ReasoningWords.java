@@ -7,6 +7,7 @@ import rutbook.reasoning.Bother;
 import rutbook.reasoning.Complaint;
 import rutbook.reasoning.GateCard;
 import rutbook.reasoning.NextChange;
+import rutbook.reasoning.Rule;
 import rutbook.reasoning.Suggestion;
 import rutbook.units.Amount;
 
@@ -145,8 +146,13 @@ public final class ReasoningWords {
                 phrases.say(
                     AREA,
                     rule.disputed() ? "rule.disputed" : "rule",
-                    rule.reason(),
+                    reason(rule),
                     within(shift.complaint())));
+  }
+
+  /** In this language where its bundle has the rule; as the rule says it otherwise. */
+  private String reason(Rule rule) {
+    return phrases.sayIfKnown("Rules", rule.id()).orElse(rule.reason());
   }
 
   private List<String> own(Suggestion suggestion) {

@@ -67,7 +67,7 @@ class OnDiskWindowTest extends WindowTest {
         new WindowStart(
             new RealDisk(System.getProperty("os.name")),
             Clock.systemDefaultZone(),
-            codec,
+            phrases -> codec,
             Phrases.english(Display.METRIC),
             folders);
     List<Window> before = List.copyOf(Window.getWindows());

@@ -38,7 +38,7 @@ public final class StartedWindow {
     return new WindowStart(
         new RealDisk(System.getProperty("os.name")),
         Clock.systemDefaultZone(),
-        new Codec(NotebookJson::read, NotebookJson::write, Throwable::getMessage),
+        phrases -> new Codec(NotebookJson::read, NotebookJson::write, Throwable::getMessage),
         Phrases.english(Display.METRIC),
         new UserFolders(folder.resolve("config"), folder.resolve("cache"), folder.resolve("log")));
   }

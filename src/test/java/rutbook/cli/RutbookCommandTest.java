@@ -20,6 +20,8 @@ import rutbook.notebook.Measure;
 import rutbook.notebook.Notebook;
 import rutbook.notebook.Range;
 import rutbook.samples.Samples;
+import rutbook.units.Display;
+import rutbook.words.Phrases;
 
 class RutbookCommandTest {
   private final Map<String, Notebook> files =
@@ -60,7 +62,7 @@ class RutbookCommandTest {
             terminal,
             files::get,
             (name, bytes, replace) -> {},
-            () -> Tour.print(Samples.season(), terminal),
+            () -> Tour.print(Samples.season(), Phrases.english(Display.METRIC), terminal),
             () -> {})
         .execute(new Terminal(new PrintStream(errors, true, charset), charset), logged::add, words);
   }

@@ -17,6 +17,7 @@ class WindowSettingsTest {
     WindowSettings settings =
         WindowSettings.unset()
             .withTheme("sun")
+            .withLanguage("de")
             .withTextPercent(125)
             .withBounds(new Bounds(-5, 10, 1024, 640, true))
             .opened("b.rut")
@@ -47,7 +48,7 @@ class WindowSettingsTest {
   void textIsHeldWithinItsLimits() {
     assertThat(WindowSettings.from(Map.of("text.percent", "10")).textPercent()).isEqualTo(75);
     assertThat(WindowSettings.from(Map.of("text.percent", "9999")).textPercent()).isEqualTo(250);
-    assertThatThrownBy(() -> new WindowSettings("", 10, Optional.empty(), List.of()))
+    assertThatThrownBy(() -> new WindowSettings("", "", 10, Optional.empty(), List.of()))
         .hasMessageContaining("10");
   }
 

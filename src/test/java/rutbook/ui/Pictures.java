@@ -24,21 +24,32 @@ import rutbook.notebook.Notebook;
 import rutbook.notebook.NotebookId;
 import rutbook.notebook.Timeline;
 import rutbook.samples.Samples;
+import rutbook.words.Language;
 
 /**
  * Takes pictures of each page, theme and size, empty and full, into {@code target/pictures}. With
- * words as arguments only those whose name holds them all; with "readme" the two that README shows.
+ * words as arguments only those whose name holds them all, with "german" in German; with "readme"
+ * the two that README shows.
  */
 public final class Pictures {
   private static final File FOLDER = new File("target/pictures");
   private static final LocalDate TODAY = LocalDate.of(2026, 10, 17);
 
   /** How a picture is taken: size of window, theme, size of text. */
-  record Take(int width, int height, Theme theme, TextSize text) {
+  record Take(int width, int height, Theme theme, TextSize text, Language language) {
+    Take(int width, int height, Theme theme, TextSize text) {
+      this(width, height, theme, text, Language.ENGLISH);
+    }
+
+    Take in(Language spoken) {
+      return new Take(width, height, theme, text, spoken);
+    }
+
     String name() {
       String size = width + "x" + height;
       String letters = text == TextSize.NORMAL ? "" : "-" + text.name().toLowerCase(Locale.ROOT);
-      return theme.name().toLowerCase(Locale.ROOT) + "-" + size + letters;
+      String spoken = language == Language.ENGLISH ? "" : "-" + language.tag();
+      return theme.name().toLowerCase(Locale.ROOT) + "-" + size + letters + spoken;
     }
   }
 
@@ -76,18 +87,19 @@ public final class Pictures {
     if (List.of(arguments).equals(List.of("readme"))) {
       forTheReadme();
     } else {
-      takeAll(List.of(arguments));
+      List<String> words = new java.util.ArrayList<>(List.of(arguments));
+      takeAll(words.remove("german") ? Language.GERMAN : Language.ENGLISH, words);
     }
     Platform.exit();
   }
 
-  private static void takeAll(List<String> wanted) throws IOException {
+  private static void takeAll(Language language, List<String> wanted) throws IOException {
     FOLDER.mkdirs();
     for (View view : views()) {
       for (Take take : takes(view)) {
-        String name = view.name() + "-" + take.name();
+        String name = view.name() + "-" + take.in(language).name();
         if (wanted.stream().allMatch(name::contains)) {
-          take(view, take, new File(FOLDER, name + ".png"));
+          take(view, take.in(language), new File(FOLDER, name + ".png"));
         }
       }
     }
@@ -205,6 +217,7 @@ public final class Pictures {
           WindowMemory.Look look =
               new WindowMemory.Look(
                   take.theme(),
+                  java.util.Optional.of(take.language()),
                   take.text().percent(),
                   java.util.Optional.of(
                       new WindowMemory.Bounds(0, 0, take.width(), take.height(), false)));

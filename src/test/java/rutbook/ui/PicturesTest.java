@@ -67,7 +67,10 @@ class PicturesTest extends WindowTest {
         Timeline.of(season, season.bikes().get(0).id()).latest(Entry.Session.class).orElseThrow();
     WindowMemory.Look look =
         new WindowMemory.Look(
-            theme, percent, Optional.of(new WindowMemory.Bounds(0, 0, width, height, false)));
+            theme,
+            Optional.empty(),
+            percent,
+            Optional.of(new WindowMemory.Bounds(0, 0, width, height, false)));
     interact(
         () -> {
           editor = new rutbook.edit.Editor(season);

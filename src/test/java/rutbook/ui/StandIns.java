@@ -14,6 +14,7 @@ import rutbook.edit.Editor;
 import rutbook.json.RulesJson;
 import rutbook.notebook.EntryId;
 import rutbook.ui.fx.Background;
+import rutbook.words.Language;
 
 /** What stands behind the window in tests and pictures: no disk, no memory, everything at once. */
 final class StandIns {
@@ -29,7 +30,7 @@ final class StandIns {
         editor,
         () -> unused(editor, ids),
         Clock.fixed(today.atTime(LocalTime.NOON).toInstant(ZoneOffset.UTC), ZoneOffset.UTC),
-        Locale.ENGLISH,
+        look.language().map(Language::locale).orElse(Locale.ENGLISH),
         RulesJson.ofTheTrade(),
         new NoFiles(),
         new AlwaysSaved(),

@@ -44,7 +44,10 @@ public abstract class WindowTest extends ApplicationTest {
 
   protected static WindowMemory.Look look(double width, double height) {
     return new WindowMemory.Look(
-        Theme.LIGHT, 100, Optional.of(new WindowMemory.Bounds(0, 0, width, height, false)));
+        Theme.LIGHT,
+        Optional.empty(),
+        100,
+        Optional.of(new WindowMemory.Bounds(0, 0, width, height, false)));
   }
 
   protected Scene scene() {
