@@ -59,6 +59,10 @@ public record JsonFault(
     NEWER_FORMAT,
     /** A format that never was. Found: the number; allowed: the formats known here. */
     NO_SUCH_FORMAT,
+    /**
+     * Changed after it was written. Found: the checksum it has; allowed: the one it should have.
+     */
+    CHECKSUM,
     /** JSON in order, but not a notebook's: the facts are those of the notebook's fault. */
     NOTEBOOK
   }

@@ -1,12 +1,5 @@
 package rutbook.json;
 
-import com.fasterxml.jackson.core.JsonProcessingException;
-import com.fasterxml.jackson.core.JsonToken;
-import java.io.IOException;
-import java.io.UncheckedIOException;
-import java.util.List;
-import rutbook.json.JsonFault.Expected;
-import rutbook.json.JsonFault.Kind;
 import rutbook.notebook.Notebook;
 
 /** The notebook's file: bytes to a checked notebook and back. */
@@ -24,7 +17,7 @@ public final class NotebookJson {
    * @throws JsonException when it becomes larger than a file may be
    */
   public static byte[] write(Notebook notebook) {
-    return Out.fileBytes(out -> SHAPE.write(notebook, out));
+    return Out.fileBytes(ReadingLimits.BYTES, out -> SHAPE.write(notebook, out));
   }
 
   /**
@@ -38,30 +31,7 @@ public final class NotebookJson {
 
   /** Reads with the given steps from older formats. */
   static Notebook read(byte[] file, Upgrades upgrades) {
-    if (file.length > ReadingLimits.BYTES) {
-      throw ReadingLimits.tooLarge(file.length);
-    }
-    byte[] bytes = Utf8.withoutMark(file);
-    Utf8.check(bytes);
-    return shaped(upgrades.toNewest(bytes));
-  }
-
-  private static Notebook shaped(byte[] bytes) {
-    try (In in = new In(bytes)) {
-      try {
-        in.next();
-        if (in.token() == null) {
-          throw in.fault(Kind.ENDS_EARLY, "", Expected.OBJECT, List.of());
-        }
-        in.require(JsonToken.START_OBJECT, Expected.OBJECT);
-        Notebook notebook = SHAPE.read(in);
-        in.requireEnd();
-        return notebook;
-      } catch (JsonProcessingException thrown) {
-        throw Syntax.fault(in, thrown);
-      }
-    } catch (IOException impossible) {
-      throw new UncheckedIOException(impossible);
-    }
+    byte[] bytes = WholeText.checked(file, ReadingLimits.BYTES);
+    return WholeText.read(upgrades.toNewest(bytes), SHAPE);
   }
 }

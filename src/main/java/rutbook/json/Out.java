@@ -41,10 +41,11 @@ final class Out {
   /**
    * A text for a file.
    *
+   * @param most how many bytes such a file may have
    * @throws JsonException when it gets longer than a file may be
    */
-  static byte[] fileBytes(Part part) {
-    FileBytes bytes = new FileBytes();
+  static byte[] fileBytes(int most, Part part) {
+    FileBytes bytes = new FileBytes(most);
     write(bytes, Optional.empty(), part);
     return bytes.toByteArray();
   }
@@ -60,14 +61,17 @@ final class Out {
 
   /** Bytes that refuse to become more than a file may have. */
   private static final class FileBytes extends ByteArrayOutputStream {
-    private FileBytes() {
+    private final int most;
+
+    private FileBytes(int most) {
       super(1 << 14);
+      this.most = most;
     }
 
     @Override
     public synchronized void write(byte[] bytes, int from, int length) {
-      if (count + (long) length > ReadingLimits.BYTES) {
-        throw ReadingLimits.tooLarge(count + (long) length);
+      if (count + (long) length > most) {
+        throw ReadingLimits.tooLarge(count + (long) length, most);
       }
       super.write(bytes, from, length);
     }

@@ -13,6 +13,9 @@ final class ReadingLimits {
   /** 64 MiB. */
   static final int BYTES = 64 << 20;
 
+  /** 8 MiB: what comes from somebody else, a few hundred sessions at most. */
+  static final int SETUP_BYTES = 8 << 20;
+
   static final int DEPTH = 64;
   static final int TEXT = 64 << 10;
   static final int NUMBER = 64;
@@ -27,7 +30,7 @@ final class ReadingLimits {
   private ReadingLimits() {}
 
   /** More bytes than a file may have. */
-  static JsonException tooLarge(long bytes) {
+  static JsonException tooLarge(long bytes, int most) {
     return new JsonException(
         new JsonFault(
             Kind.TOO_LARGE,
@@ -36,7 +39,7 @@ final class ReadingLimits {
             "",
             String.valueOf(bytes),
             Expected.NOTHING,
-            List.of(String.valueOf(BYTES))));
+            List.of(String.valueOf(most))));
   }
 
   /** The factory of every parser and generator: always UTF-8, always within the limits. */

@@ -2,9 +2,7 @@ package rutbook.json;
 
 import com.fasterxml.jackson.core.JsonProcessingException;
 import com.fasterxml.jackson.core.JsonToken;
-import com.fasterxml.jackson.databind.DeserializationFeature;
 import com.fasterxml.jackson.databind.JsonNode;
-import com.fasterxml.jackson.databind.ObjectMapper;
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.io.IOException;
 import java.io.UncheckedIOException;
@@ -24,12 +22,6 @@ import rutbook.json.JsonFault.Kind;
 final class Upgrades {
   /** There is only one format so far. */
   static final Upgrades NONE = new Upgrades(NotebookJson.FORMAT, Map.of());
-
-  private static final ObjectMapper TREES =
-      new ObjectMapper(In.FACTORY)
-          .enable(DeserializationFeature.FAIL_ON_READING_DUP_TREE_KEY)
-          .enable(DeserializationFeature.FAIL_ON_TRAILING_TOKENS)
-          .enable(DeserializationFeature.USE_BIG_DECIMAL_FOR_FLOATS);
 
   private final int newest;
   private final SortedMap<Integer, UnaryOperator<JsonNode>> steps;
@@ -97,12 +89,12 @@ final class Upgrades {
 
   private byte[] upgraded(byte[] bytes, int format) {
     try {
-      JsonNode tree = TREES.readTree(bytes);
+      JsonNode tree = Trees.MAPPER.readTree(bytes);
       for (int from = format; from < newest; from++) {
         tree = steps.get(from).apply(tree);
         ((ObjectNode) tree).put(NotebookShape.FORMAT, from + 1);
       }
-      return TREES.writeValueAsBytes(tree);
+      return Trees.MAPPER.writeValueAsBytes(tree);
     } catch (JsonProcessingException thrown) {
       try (In in = new In(bytes)) {
         throw Syntax.fault(in, thrown);

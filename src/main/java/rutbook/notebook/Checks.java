@@ -10,8 +10,8 @@ import java.util.function.Function;
 import rutbook.units.Amount;
 import rutbook.units.Dimension;
 
-/** The checks that several records share. */
-final class Checks {
+/** The checks that several records share, here and in what is made of notebooks. */
+public final class Checks {
   static final int LONGEST_NAME = 120;
   static final int LONGEST_NOTE = 20_000;
 
@@ -26,7 +26,7 @@ final class Checks {
 
   private Checks() {}
 
-  static String name(String field, String text) {
+  public static String name(String field, String text) {
     String trimmed = text.strip();
     if (trimmed.isEmpty()) {
       throw new NotebookException(Fault.EMPTY, field);
@@ -40,14 +40,14 @@ final class Checks {
     return trimmed;
   }
 
-  static String note(String field, String text) {
+  public static String note(String field, String text) {
     if (text.length() > LONGEST_NOTE) {
       throw new NotebookException(Fault.TEXT_TOO_LONG, field, text.length(), LONGEST_NOTE);
     }
     return text;
   }
 
-  static LocalDate day(LocalDate day) {
+  public static LocalDate day(LocalDate day) {
     if (day.isBefore(FIRST_DAY) || day.isAfter(LAST_DAY)) {
       throw new NotebookException(Fault.BAD_DAY, day, FIRST_DAY, LAST_DAY);
     }
@@ -96,14 +96,14 @@ final class Checks {
     return list(kind, things, MOST_IN_A_LIST);
   }
 
-  static <T> List<T> list(String kind, List<T> things, int most) {
+  public static <T> List<T> list(String kind, List<T> things, int most) {
     if (things.size() > most) {
       throw new NotebookException(Fault.TOO_MANY, kind, things.size(), most);
     }
     return List.copyOf(things);
   }
 
-  static <T> List<T> unique(String kind, List<T> things, Function<T, ?> key) {
+  public static <T> List<T> unique(String kind, List<T> things, Function<T, ?> key) {
     list(kind, things);
     Set<Object> seen = new HashSet<>();
     for (T thing : things) {

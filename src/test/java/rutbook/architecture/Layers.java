@@ -22,7 +22,15 @@ final class Layers {
   /** These return facts, never sentences, and know no toolkit, disk or clock. */
   static final List<String> PURE =
       List.of(
-          "units", "notebook", "physics", "stats", "figures", "compare", "reasoning", "rebuild");
+          "units",
+          "notebook",
+          "physics",
+          "stats",
+          "figures",
+          "compare",
+          "reasoning",
+          "rebuild",
+          "share");
 
   private static final Map<String, Row> MAP =
       new TreeMap<>(
@@ -35,9 +43,18 @@ final class Layers {
               row("compare", "figures", "stats", "notebook", "units"),
               row("reasoning", "figures", "stats", "notebook", "units"),
               row("rebuild", "reasoning", "figures", "notebook", "units"),
+              row("share", "compare", "notebook", "units"),
               row("drawing", "notebook", "units", "physics"),
               row("edit", "notebook", "units"),
-              row("json", "notebook", "units", "compare", "rebuild", "reasoning", "figures"),
+              row(
+                  "json",
+                  "notebook",
+                  "units",
+                  "compare",
+                  "rebuild",
+                  "reasoning",
+                  "figures",
+                  "share"),
               row("file"),
               Map.entry(
                   "words",
@@ -48,6 +65,7 @@ final class Layers {
                           "rebuild",
                           "figures",
                           "stats",
+                          "share",
                           "notebook",
                           "units",
                           "drawing"),
