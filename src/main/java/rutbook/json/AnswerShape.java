@@ -9,6 +9,8 @@ final class AnswerShape extends KindsShape<Answer> {
   AnswerShape() {
     add(Answer.Open.class, new OpenShape());
     add(Answer.Accepted.class, new AcceptedShape());
+    add(Answer.Kept.class, new KeptShape());
+    add(Answer.PutBack.class, new PutBackShape());
     add(Answer.Declined.class, new DeclinedShape());
     add(Answer.Held.class, new HeldShape());
   }
@@ -38,6 +40,36 @@ final class AnswerShape extends KindsShape<Answer> {
     @Override
     Answer.Accepted make(Got got) {
       return new Answer.Accepted(got.get(moto));
+    }
+  }
+
+  /** Ridden and kept. */
+  private static final class KeptShape extends RecordShape<Answer.Kept> {
+    {
+      kind("kept");
+      onOneLine();
+    }
+
+    private final Field<MotoId> moto = required("moto", Ids.MOTO, Answer.Kept::moto);
+
+    @Override
+    Answer.Kept make(Got got) {
+      return new Answer.Kept(got.get(moto));
+    }
+  }
+
+  /** Ridden and put back. */
+  private static final class PutBackShape extends RecordShape<Answer.PutBack> {
+    {
+      kind("put-back");
+      onOneLine();
+    }
+
+    private final Field<MotoId> moto = required("moto", Ids.MOTO, Answer.PutBack::moto);
+
+    @Override
+    Answer.PutBack make(Got got) {
+      return new Answer.PutBack(got.get(moto));
     }
   }
 

@@ -8,6 +8,12 @@ public sealed interface Answer {
 
   record Accepted(MotoId moto) implements Answer {}
 
+  /** Taken before that moto, ridden, and kept. */
+  record Kept(MotoId moto) implements Answer {}
+
+  /** Taken before that moto, ridden, and put back to where it was. */
+  record PutBack(MotoId moto) implements Answer {}
+
   record Declined(String word) implements Answer {
     public Declined {
       word = Checks.note("word", word);

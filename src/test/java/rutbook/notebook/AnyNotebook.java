@@ -242,6 +242,8 @@ public final class AnyNotebook {
         List.of(
             new Answer.Open(),
             new Answer.Accepted(new MotoId("m-1")),
+            new Answer.Kept(new MotoId("m-1")),
+            new Answer.PutBack(new MotoId("m-1")),
             new Answer.Declined(text()),
             new Answer.Held(Bench.ml("380")));
     List<Proposal> proposals = new ArrayList<>();

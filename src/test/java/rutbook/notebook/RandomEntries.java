@@ -249,10 +249,12 @@ public final class RandomEntries {
   }
 
   public Answer answer() {
-    return switch (dice.below(4)) {
+    return switch (dice.below(6)) {
       case 0 -> new Answer.Open();
       case 1 -> new Answer.Accepted(new MotoId(dice.id("m")));
       case 2 -> new Answer.Declined(dice.note());
+      case 3 -> new Answer.Kept(new MotoId(dice.id("m")));
+      case 4 -> new Answer.PutBack(new MotoId(dice.id("m")));
       default -> new Answer.Held(length());
     };
   }

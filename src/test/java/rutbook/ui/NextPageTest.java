@@ -21,11 +21,10 @@ import rutbook.notebook.NotebookId;
 import rutbook.notebook.Timeline;
 import rutbook.reasoning.NextChange;
 import rutbook.reasoning.Suggestion;
-import rutbook.samples.Samples;
 
 /** The next change on its page: taken into the next moto, put off with a reason, passed gates. */
 class NextPageTest extends ApplicationTest {
-  private static final Notebook SEASON = Samples.season();
+  private static final Notebook SEASON = RiddenSuggestions.SEASON;
   private static final BikeId BIKE = SEASON.bikes().get(0).id();
   private static final LocalDate LAST = Timeline.of(SEASON, BIKE).lastDay().orElseThrow();
   private Stage stage;

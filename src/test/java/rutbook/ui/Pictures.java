@@ -193,6 +193,7 @@ public final class Pictures {
     views.add(new View("season-new", season, shown -> shown.touch("log-new")));
     views.addAll(BenchJobs.views());
     views.addAll(BikePictures.views(notebooks));
+    views.addAll(RiddenSuggestions.views());
     views.add(new View("season-shortcuts", season, shown -> shown.go(new Place.Shortcuts())));
     return views;
   }

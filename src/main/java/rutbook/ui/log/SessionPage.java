@@ -14,6 +14,7 @@ import javafx.scene.control.ScrollPane;
 import javafx.scene.control.ToggleButton;
 import javafx.scene.layout.HBox;
 import javafx.scene.layout.Priority;
+import javafx.scene.layout.Region;
 import javafx.scene.layout.VBox;
 import rutbook.edit.SessionEdit;
 import rutbook.notebook.Conditions;
@@ -28,6 +29,7 @@ import rutbook.notebook.SettingId;
 import rutbook.ui.Desk;
 import rutbook.ui.Page;
 import rutbook.ui.Place;
+import rutbook.ui.RiddenBox;
 import rutbook.ui.controls.Keys;
 import rutbook.ui.controls.OneStop;
 import rutbook.ui.log.SessionSides.Side;
@@ -47,6 +49,7 @@ public final class SessionPage extends Page {
   private final ScrollPane scroll = new ScrollPane(below);
   private final Label heading = Keys.label("", "card-title");
   private final SessionSides sides;
+  private final RiddenBox ridden;
   private SessionModel model;
   private Optional<MotoId> chosen = Optional.empty();
   private Optional<SettingId> wanted = Optional.empty();
@@ -59,6 +62,7 @@ public final class SessionPage extends Page {
     setId("session-page");
     chain = new Chain(desk, this::chooseMoto, this::chooseLink);
     sides = new SessionSides(desk, id);
+    ridden = new RiddenBox(desk, open -> open.session().id().equals(id), false);
     getChildren().addAll(header(), chain, tabs(), below());
   }
 
@@ -131,9 +135,14 @@ public final class SessionPage extends Page {
       }
     }
     super.layoutChildren();
-    double above = heading.isManaged() ? heading.getHeight() + below.getSpacing() : 0;
+    double above = taken(heading) + taken(ridden);
     double around = below.getInsets().getTop() + below.getInsets().getBottom();
     sides.room(scroll.getHeight() - above - around);
+  }
+
+  private double taken(Region above) {
+    boolean stands = above.isManaged() && below.getChildren().contains(above);
+    return stands ? above.getHeight() + below.getSpacing() : 0;
   }
 
   private void open(Side next) {
@@ -192,7 +201,12 @@ public final class SessionPage extends Page {
     tabKeys.forEach((each, key) -> key.setSelected(each == shown));
     heading.setText(heading(shown));
     Node content = sides.show(shown, model, ride());
-    List<Node> wantedNodes = List.of(heading, content);
+    boolean asks = shown == Side.FEEL && place == model.rides().size() - 1;
+    List<Node> wantedNodes = asks ? List.of(heading, ridden, content) : List.of(heading, content);
+    if (asks) {
+      ridden.foldUnlessSaid(ride().orElseThrow().moto(), low);
+      ridden.show(model.bike().id());
+    }
     if (!below.getChildren().equals(wantedNodes)) {
       below.getChildren().setAll(wantedNodes);
       scroll.setVvalue(0);

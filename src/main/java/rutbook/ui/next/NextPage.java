@@ -25,6 +25,7 @@ import rutbook.reasoning.RuleBook;
 import rutbook.reasoning.Suggestion;
 import rutbook.ui.Desk;
 import rutbook.ui.Page;
+import rutbook.ui.RiddenBox;
 import rutbook.ui.controls.Keys;
 import rutbook.ui.controls.Severity;
 import rutbook.words.ReasoningWords;
@@ -36,12 +37,14 @@ public final class NextPage extends Page {
   private final VBox right = new VBox(12);
   private final ToggleButton known;
   private final Region leftColumn;
+  private final RiddenBox ridden;
   private Optional<NextChange> found = Optional.empty();
 
   public NextPage(Desk desk) {
     super(desk);
     setId("next-page");
     setSpacing(12);
+    ridden = new RiddenBox(desk, open -> true, true);
     known = Keys.choice("next-known", desk.text("next.known"), this::draw);
     VBox title = new VBox(2, Keys.label(desk.text("next.title"), "page-title"), after);
     title.setMinWidth(0);
@@ -81,6 +84,7 @@ public final class NextPage extends Page {
       return;
     }
     after.setText(after(notebook, bike.get().id()));
+    ridden.show(bike.get().id());
     RuleBook rules = desk().rules();
     desk()
         .background()
@@ -174,7 +178,7 @@ public final class NextPage extends Page {
   }
 
   private void right(NextChange next, ReasoningWords words) {
-    right.getChildren().clear();
+    right.getChildren().setAll(ridden);
     Label kind = Keys.prose(words.kind(next.kind()), "card-title");
     kind.setId("next-kind");
     right.getChildren().add(kind);
@@ -182,7 +186,7 @@ public final class NextPage extends Page {
     if (aside && !next.suggestions().isEmpty()) {
       right.getChildren().add(Keys.prose(words.finerHeading(), "soft"));
     }
-    boolean first = !aside;
+    boolean first = !aside && !ridden.isVisible();
     for (int i = 0; i < next.suggestions().size(); i++) {
       Suggestion each = next.suggestions().get(i);
       right.getChildren().add(new SuggestionCard(desk(), each, i, first && i == 0));

@@ -39,12 +39,16 @@ final class TakenSuggestion {
     this.proposal = new ProposalId(desk.ids().next());
   }
 
-  /** On a day of riding it is the next moto's change; otherwise a change between sessions. */
+  /**
+   * On a day of riding whose end is not noted yet it is the next moto's change; otherwise a change
+   * between sessions.
+   */
   Optional<NotebookException> take() {
     Optional<Entry.Session> today =
         Timeline.of(desk.notebook(), bike.id())
             .latest(Entry.Session.class)
-            .filter(session -> session.day().equals(desk.today()));
+            .filter(session -> session.day().equals(desk.today()))
+            .filter(session -> session.check().isEmpty());
     Change change =
         new Change(suggestion.setting().id(), suggestion.to(), Optional.of(proposal), "");
     return today.isPresent() ? nextMoto(today.get(), change) : betweenSessions(change);

@@ -1,0 +1,130 @@
+package rutbook.ui;
+
+import java.time.LocalDate;
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import java.util.OptionalInt;
+import rutbook.edit.EntryEdit;
+import rutbook.edit.MotoEdit;
+import rutbook.edit.SessionEdit;
+import rutbook.json.RulesJson;
+import rutbook.notebook.Answer;
+import rutbook.notebook.BikeId;
+import rutbook.notebook.Change;
+import rutbook.notebook.Entry;
+import rutbook.notebook.EntryId;
+import rutbook.notebook.Feel;
+import rutbook.notebook.Head;
+import rutbook.notebook.Moto;
+import rutbook.notebook.MotoId;
+import rutbook.notebook.MotoKind;
+import rutbook.notebook.Notebook;
+import rutbook.notebook.Proposal;
+import rutbook.notebook.ProposalId;
+import rutbook.notebook.Report;
+import rutbook.notebook.Source;
+import rutbook.notebook.Timeline;
+import rutbook.reasoning.AfterRide;
+import rutbook.reasoning.NextChange;
+import rutbook.reasoning.RuleBook;
+import rutbook.reasoning.Suggestion;
+import rutbook.samples.Samples;
+
+/** The sample season with its best suggestion taken into one more moto of its last day. */
+final class RiddenSuggestions {
+  static final BikeId BIKE = Samples.season().bikes().get(0).id();
+
+  /** Before the end of its last day is noted. */
+  static final Notebook SEASON = unchecked(Samples.season());
+
+  static final RuleBook RULES = RulesJson.ofTheTrade();
+  static final EntryId ADVICE = new EntryId("advice-tried");
+  static final ProposalId PROPOSAL = new ProposalId("tried");
+  static final MotoId MOTO = new MotoId("moto-tried");
+
+  private RiddenSuggestions() {}
+
+  static Entry.Session lastDay(Notebook notebook) {
+    return Timeline.of(notebook, BIKE).latest(Entry.Session.class).orElseThrow();
+  }
+
+  private static Notebook unchecked(Notebook season) {
+    return new SessionEdit.CheckEndOfDay(lastDay(season).id(), Optional.empty()).applyTo(season);
+  }
+
+  static LocalDate day() {
+    return lastDay(SEASON).day();
+  }
+
+  static Suggestion best() {
+    return NextChange.of(SEASON, BIKE, RULES).best().orElseThrow();
+  }
+
+  /** Taken, and not ridden yet. */
+  static Notebook taken() {
+    Suggestion best = best();
+    Entry.Session session = lastDay(SEASON);
+    Proposal proposal =
+        new Proposal(
+            PROPOSAL,
+            best.setting().id(),
+            best.from(),
+            best.to(),
+            "",
+            OptionalDouble.of(best.chance()),
+            new Answer.Accepted(MOTO));
+    Entry.Advice advice =
+        new Entry.Advice(
+            Head.of(ADVICE, BIKE, session.day(), 500),
+            new Source.Own(RULES.version()),
+            List.of(proposal),
+            "");
+    Change change = new Change(best.setting().id(), best.to(), Optional.of(PROPOSAL), "");
+    return with(new EntryEdit.Add(advice).applyTo(SEASON), MOTO, List.of(change));
+  }
+
+  static Notebook with(Notebook notebook, MotoId id, List<Change> changes) {
+    Moto moto = new Moto(id, MotoKind.MOTO, changes, Report.EMPTY, Optional.empty(), "");
+    return new SessionEdit.AddMoto(lastDay(notebook).id(), moto).applyTo(notebook);
+  }
+
+  /** Taken and ridden, with trust and another feel noted, and what it was meant to help not. */
+  static Notebook riddenAndNotAsked() {
+    EntryId session = lastDay(SEASON).id();
+    Feel other =
+        Feel.of(
+            rutbook.notebook.End.REAR,
+            rutbook.notebook.Section.DOWNHILL,
+            rutbook.notebook.Symptom.BOUNCY,
+            1);
+    Notebook trusted = new MotoEdit.Trust(session, MOTO, OptionalInt.of(7)).applyTo(taken());
+    return new MotoEdit.NoteFeel(session, MOTO, other).applyTo(trusted);
+  }
+
+  /** The question on both pages where it stands: to ride, to answer, answered, gone back. */
+  static List<Pictures.View> views() {
+    Place session = new Place.Session(lastDay(SEASON).id());
+    Notebook asked = riddenAndNotAsked();
+    Notebook better = rated(asked, MOTO, 0);
+    return List.of(
+        new Pictures.View("season-tried-taken", taken(), shown -> shown.go(session)),
+        new Pictures.View("season-tried-asked", asked, shown -> shown.go(session)),
+        new Pictures.View("season-tried-better", better, shown -> shown.go(session)),
+        new Pictures.View("season-tried-next", better, shown -> shown.go(new Place.Next())));
+  }
+
+  static AfterRide question(Notebook notebook) {
+    return AfterRide.of(notebook, BIKE, RULES).orElseThrow();
+  }
+
+  /** Ridden, with everything it was meant to help said to be so bad now. */
+  static Notebook rated(Notebook notebook, MotoId moto, int severity) {
+    Notebook now = notebook;
+    for (AfterRide.Asked asked : question(riddenAndNotAsked()).asked()) {
+      Feel feel = asked.before().withSeverity(severity);
+      now = new MotoEdit.NoteFeel(lastDay(now).id(), moto, feel).applyTo(now);
+    }
+    return now;
+  }
+}
