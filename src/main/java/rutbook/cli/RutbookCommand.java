@@ -100,6 +100,7 @@ public final class RutbookCommand implements Runnable {
     line.setColorScheme(CommandLine.Help.defaultColorScheme(CommandLine.Help.Ansi.OFF));
     line.setOut(terminal.writer());
     line.setCaseInsensitiveEnumValuesAllowed(true);
+    line.setResourceBundle(phrases.usage());
     line.setExpandAtFiles(false); // a file name may begin with @
     boolean json = List.of(words).contains(JSON);
     line.setParameterExceptionHandler(

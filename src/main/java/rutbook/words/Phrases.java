@@ -112,6 +112,11 @@ public final class Phrases {
     return text.substring(0, first).toUpperCase(locale) + text.substring(first);
   }
 
+  /** The help of the commands; what is not in it stands in English beside them. */
+  public ResourceBundle usage() {
+    return bundle("Usage");
+  }
+
   private Object worded(Object fact) {
     if (fact instanceof Integer || fact instanceof Long) {
       return fact;

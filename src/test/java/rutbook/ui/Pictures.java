@@ -146,7 +146,7 @@ public final class Pictures {
     return views;
   }
 
-  private static List<View> views() {
+  static List<View> views() {
     List<View> views = new java.util.ArrayList<>();
     Map<String, Notebook> notebooks = new LinkedHashMap<>();
     notebooks.put("empty", Notebook.empty(new NotebookId("empty")));
@@ -210,6 +210,15 @@ public final class Pictures {
   }
 
   static void take(View view, Take take, File file) throws IOException {
+    Stage stage = open(view, take);
+    WritableImage image =
+        WaitForAsyncUtils.waitForAsyncFx(20_000, () -> stage.getScene().snapshot(null));
+    write(image, file);
+    WaitForAsyncUtils.waitForAsyncFx(20_000, stage::hide);
+  }
+
+  /** A window that shows the view, laid out, to be hidden by who asked. */
+  static Stage open(View view, Take take) {
     Stage[] stage = new Stage[1];
     WaitForAsyncUtils.waitForAsyncFx(
         20_000,
@@ -229,10 +238,7 @@ public final class Pictures {
           view.way().accept(shown);
         });
     WaitForAsyncUtils.waitForFxEvents();
-    WritableImage image =
-        WaitForAsyncUtils.waitForAsyncFx(20_000, () -> stage[0].getScene().snapshot(null));
-    write(image, file);
-    WaitForAsyncUtils.waitForAsyncFx(20_000, stage[0]::hide);
+    return stage[0];
   }
 
   private static void write(WritableImage image, File file) throws IOException {
