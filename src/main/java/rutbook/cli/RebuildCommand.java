@@ -57,6 +57,7 @@ final class RebuildCommand extends RutbookCommand.OnNotebook {
     changed.forEach(word -> renewed.add(renewed(opened, word)));
     PlanFrom from =
         PlanFrom.beginning(opened.timeline(), scope, renewed, opened.oil(oil))
+            .map(each -> each.pouring(each.job().oil().flatMap(opened.notebook().shelf()::oil)))
             .orElseThrow(() -> Refusal.use(opened.say("no-baseline")));
     Plan plan = Planner.plan(from, opened.advisor());
     if (!to.isEmpty()) {

@@ -70,6 +70,42 @@ public final class ForkChart {
         Math.max(left.curve().travel(), right.curve().travel()));
   }
 
+  /**
+   * Two fills over each other from a stroke on, where a change of oil can be seen.
+   *
+   * @param share of the travel at which it begins, at least 0 and below 1
+   */
+  public Chart ending(Fill baseline, Fill chosen, double share) {
+    double travel = chosen.curve().travel();
+    double from = share * travel;
+    List<Chart.Curve> curves =
+        List.of(
+            from(from, baseline, Ink.BLUE, Chart.Weight.STRONG),
+            from(from, chosen, Ink.OCHRE, Chart.Weight.DASHED));
+    double least = Double.POSITIVE_INFINITY;
+    double most = 0;
+    for (Chart.Curve curve : curves) {
+      least = Math.min(least, curve.places().get(0).up());
+      most = Math.max(most, curve.places().get(curve.places().size() - 1).up());
+    }
+    return new Chart(
+        Axis.even(
+            names.apply(ChartName.TRAVEL) + ", " + length.symbol(), shown(from), shown(travel)),
+        Axis.around(names.apply(ChartName.FORCE) + ", N", least, most),
+        List.of(),
+        curves,
+        List.of());
+  }
+
+  private Chart.Curve from(double from, Fill fill, Ink ink, Chart.Weight weight) {
+    List<Chart.Place> places =
+        fill.curve().points(POINTS).stream()
+            .filter(point -> point.stroke() >= from - 1e-9)
+            .map(point -> new Chart.Place(shown(point.stroke()), point.line()))
+            .toList();
+    return new Chart.Curve(fill.name(), places, ink, weight);
+  }
+
   private Chart chart(
       List<Chart.Band> bands, List<Chart.Curve> curves, Optional<Amount> sag, double travel) {
     double most = 0;

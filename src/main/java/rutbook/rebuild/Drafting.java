@@ -10,6 +10,7 @@ import rutbook.notebook.Datum;
 import rutbook.notebook.Entry;
 import rutbook.notebook.Fastener;
 import rutbook.notebook.Job;
+import rutbook.notebook.Oil;
 import rutbook.notebook.Reading;
 import rutbook.notebook.Renewed;
 import rutbook.notebook.Role;
@@ -132,6 +133,15 @@ final class Drafting {
     return planned.of(setting.id()).map(SettingReturn::remarks).orElse(List.of());
   }
 
+  /** The oil of the job, for what is filled with it. */
+  private Optional<Oil> oil(Setting setting) {
+    return isOil(setting) ? from.oil() : Optional.empty();
+  }
+
+  private static boolean isOil(Setting setting) {
+    return setting.role() == Role.FORK_OIL || setting.role() == Role.FORK_CARTRIDGE_OIL;
+  }
+
   /** The step that puts a setting where it belongs, whatever its legs. */
   Step placing(StepKind kind, Setting setting) {
     Ask ask = ask(setting, setting.carrier() == Carrier.PAIR);
@@ -139,7 +149,8 @@ final class Drafting {
         Goal.NONE
             .with(target(setting))
             .withNoted(job().before().reading(setting.id()))
-            .remarked(remarks(setting));
+            .remarked(remarks(setting))
+            .withOil(oil(setting));
     return Step.of(kind, subject(setting)).with(goal).asking(ask);
   }
 
@@ -156,8 +167,7 @@ final class Drafting {
         setting.scale().isGrid()
             ? Ask.count(setting.scale().step().unit(), bothLegs)
             : Ask.measure(setting.scale().step().unit(), bothLegs);
-    boolean fill = setting.role() == Role.FORK_OIL || setting.role() == Role.FORK_CARTRIDGE_OIL;
-    return fill ? ask.withInstrument() : ask;
+    return isOil(setting) ? ask.withInstrument() : ask;
   }
 
   /**
@@ -167,7 +177,8 @@ final class Drafting {
     if (inOneLeg(setting)) {
       return placing(placing, setting);
     }
-    Goal goal = Goal.NONE.with(target(setting, leg)).remarked(remarks(setting));
+    Goal goal =
+        Goal.NONE.with(target(setting, leg)).remarked(remarks(setting)).withOil(oil(setting));
     return Step.of(kind, Subject.of(setting, leg)).with(goal).asking(ask(setting, false));
   }
 

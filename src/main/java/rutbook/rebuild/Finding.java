@@ -1,6 +1,7 @@
 package rutbook.rebuild;
 
 import java.util.Optional;
+import rutbook.figures.FillRoom;
 import rutbook.notebook.Range;
 import rutbook.notebook.Setting;
 import rutbook.notebook.Side;
@@ -44,6 +45,14 @@ public sealed interface Finding {
   /** The legs differ by more than they may. */
   record LegsDiffer(StepId step, Setting setting, Amount left, Amount right, Amount mayDiffer)
       implements Finding {
+    @Override
+    public boolean again() {
+      return true;
+    }
+  }
+
+  /** A measured leg has too little air left at full stroke: it would lock on its oil. */
+  record NoRoom(StepId step, Setting setting, FillRoom room) implements Finding {
     @Override
     public boolean again() {
       return true;

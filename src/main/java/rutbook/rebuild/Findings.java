@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import rutbook.figures.FillRoom;
 import rutbook.notebook.Bounds;
 import rutbook.notebook.Entered;
 import rutbook.notebook.Legs;
@@ -62,6 +63,9 @@ final class Findings {
       return;
     }
     step.setting().ifPresent(setting -> limits(setting, reading.get()));
+    if (found.isEmpty() && step.kind().compareTo(StepKind.STAND) > 0) {
+      step.setting().ifPresent(setting -> room(setting, reading.get()));
+    }
     if (step.kind() == StepKind.COUNT) {
       againstTheNotebook(reading.get());
     }
@@ -104,6 +108,16 @@ final class Findings {
           chosen ? Bounds.refusal(sheet, setting, amount).isPresent() : !limits.contains(amount);
       if (refused) {
         found.add(new Finding.OutsideLimits(step.id(), setting, leg, amount, limits, chosen));
+      }
+    }
+  }
+
+  /** By a measured volume only: an estimate never overrules the manual. */
+  private void room(Setting setting, Reading reading) {
+    for (FillRoom room : FillRoom.planned(sheet, setting.id(), reading)) {
+      boolean here = step.leg().map(leg -> leg == room.leg()).orElse(true);
+      if (here && room.verdict() == FillRoom.Verdict.REFUSED) {
+        found.add(new Finding.NoRoom(step.id(), setting, room));
       }
     }
   }

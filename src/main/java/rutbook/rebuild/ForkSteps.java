@@ -106,7 +106,8 @@ final class ForkSteps {
           each -> chain.then(draft.onLeg(StepKind.CARTRIDGE_FILL, StepKind.PLACE_FILL, each, leg)));
     }
     if (outer.isEmpty() || bled && openBath || bled && cartridges.isEmpty()) {
-      chain.then(Step.of(StepKind.POUR, Subject.of(leg)));
+      Goal oil = Goal.NONE.withOil(draft.from().oil());
+      chain.then(Step.of(StepKind.POUR, Subject.of(leg)).with(oil));
     }
     if (bled) {
       Step pump = Step.of(StepKind.PUMP_CARTRIDGE, Subject.of(leg));

@@ -8,7 +8,9 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import rutbook.notebook.Entered;
+import rutbook.notebook.Entry;
 import rutbook.notebook.Job;
+import rutbook.notebook.Oil;
 import rutbook.notebook.Reading;
 import rutbook.notebook.Setting;
 import rutbook.notebook.SettingId;
@@ -18,6 +20,8 @@ import rutbook.notebook.StepDone;
 import rutbook.notebook.StepId;
 import rutbook.notebook.Value;
 import rutbook.notebook.WhyUnknown;
+import rutbook.units.Amount;
+import rutbook.units.Dimension;
 
 /**
  * The steps of one job in working order, what was entered at them, and what that shows. Computed
@@ -64,6 +68,16 @@ public final class Plan {
 
   public Sheet sheet() {
     return from.sheet();
+  }
+
+  /** What the bike returns to. */
+  public Entry.Baseline baseline() {
+    return from.baseline();
+  }
+
+  /** What goes into the fork, by its name on the shelf. */
+  public Optional<Oil> oil() {
+    return from.oil();
   }
 
   /** Every step, in working order. */
@@ -120,6 +134,19 @@ public final class Plan {
   private boolean isOpen(Step step) {
     State state = state(step);
     return state != State.DONE && state != State.SKIPPED;
+  }
+
+  /**
+   * The oil that the fills of all legs come to, by their targets; pumping and spilling need more.
+   * Empty where no fill is measured by volume.
+   */
+  public Optional<Amount> oilNeeded() {
+    return steps.stream()
+        .filter(step -> step.goal().oil().isPresent() && step.leg().isPresent())
+        .flatMap(step -> step.target().stream())
+        .flatMap(target -> target.reading().amounts().stream())
+        .filter(amount -> amount.dimension() == Dimension.VOLUME)
+        .reduce(Amount::plus);
   }
 
   /** Minutes of work still ahead. */

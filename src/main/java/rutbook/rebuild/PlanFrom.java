@@ -6,6 +6,7 @@ import java.util.Optional;
 import rutbook.notebook.Entry;
 import rutbook.notebook.Job;
 import rutbook.notebook.Notebook;
+import rutbook.notebook.Oil;
 import rutbook.notebook.OilId;
 import rutbook.notebook.Placed;
 import rutbook.notebook.Reading;
@@ -20,10 +21,20 @@ import rutbook.notebook.StepDone;
 import rutbook.notebook.Timeline;
 import rutbook.notebook.WhyUnknown;
 
-/** All that a plan is computed from: the sheet in force, the baseline, the job, what is entered. */
-public record PlanFrom(Sheet sheet, Entry.Baseline baseline, Job job, List<StepDone> done) {
+/**
+ * All that a plan is computed from: the sheet in force, the baseline, the job, what is entered.
+ *
+ * @param oil what goes into the fork, as it stands on the shelf; empty when none was named
+ */
+public record PlanFrom(
+    Sheet sheet, Entry.Baseline baseline, Job job, List<StepDone> done, Optional<Oil> oil) {
   public PlanFrom {
     done = List.copyOf(done);
+  }
+
+  /** Without an oil of the shelf. */
+  public PlanFrom(Sheet sheet, Entry.Baseline baseline, Job job, List<StepDone> done) {
+    this(sheet, baseline, job, done, Optional.empty());
   }
 
   /** Of a job in a notebook; empty when its baseline is gone. */
@@ -39,7 +50,13 @@ public record PlanFrom(Sheet sheet, Entry.Baseline baseline, Job job, List<StepD
                     notebook.shelf().bike(rebuild.bike()).orElseThrow().sheetOn(job.sheetFrom()),
                     baseline,
                     job,
-                    rebuild.done()));
+                    rebuild.done(),
+                    job.oil().flatMap(notebook.shelf()::oil)));
+  }
+
+  /** The same job with an oil of the shelf by name. */
+  public PlanFrom pouring(Optional<Oil> named) {
+    return new PlanFrom(sheet, baseline, job, done, named);
   }
 
   /** Of a job that has not begun: the newest sheet and baseline, and what is on the bike now. */

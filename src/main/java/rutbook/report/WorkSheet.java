@@ -26,7 +26,9 @@ final class WorkSheet {
 
   Card card(Plan plan) {
     List<Card.Block> blocks = new ArrayList<>();
-    blocks.add(new Card.Lines(of.words().say("work.tools"), List.of(tools(plan))));
+    List<String> ready = new ArrayList<>(List.of(tools(plan)));
+    planning.oil(plan).ifPresent(ready::add);
+    blocks.add(new Card.Lines(of.words().say("work.tools"), ready));
     blocks.addAll(work(plan));
     List<String> back = plan.back().items().stream().map(this::back).toList();
     if (!back.isEmpty()) {

@@ -58,6 +58,14 @@ public final class ChartWords {
             one -> fill(right, second.present()).map(other -> forkChart().compared(one, other)));
   }
 
+  /** The end of the travel of two fills, each by its own name; from a share of the travel on. */
+  public Optional<Chart> ending(
+      String baseline, ForkFigures was, String chosen, ForkFigures is, double share) {
+    return fill(baseline, was.present())
+        .flatMap(
+            one -> fill(chosen, is.present()).map(other -> forkChart().ending(one, other, share)));
+  }
+
   private static Optional<ForkChart.Fill> fill(String name, ForkFigures.FillCurve curve) {
     return curve.drawn().found().map(drawn -> new ForkChart.Fill(name, drawn.curve()));
   }

@@ -70,6 +70,9 @@ public final class FindingWords {
               .orElseGet(() -> phrases.say("Plan", "Kind." + off.kind().name()));
       return phrases.say(AREA, "found.off", about, off.wanted(), off.entered());
     }
+    if (finding instanceof Finding.NoRoom tight) {
+      return new ForkWords(phrases).warning(tight.room()).orElseThrow();
+    }
     return phrases.say(AREA, "found.incomplete");
   }
 

@@ -7,11 +7,13 @@ import rutbook.notebook.Range;
 import rutbook.notebook.Setting;
 import rutbook.notebook.Tightening;
 import rutbook.rebuild.Caution;
+import rutbook.rebuild.Plan;
 import rutbook.rebuild.ReturnItem;
 import rutbook.rebuild.SettingReturn;
 import rutbook.rebuild.Shortfall;
 import rutbook.rebuild.Step;
 import rutbook.rebuild.Target;
+import rutbook.units.Dimension;
 
 /** What the steps of a rebuild and the return to baseline say. */
 public final class PlanWords {
@@ -64,8 +66,46 @@ public final class PlanWords {
           .ifPresent(
               noted -> said.add(phrases.say(AREA, "noted", readings.reading(setting, noted))));
     }
+    oil(step).ifPresent(said::add);
     step.goal().torques().forEach(each -> said.add(torque(each)));
     return said;
+  }
+
+  /** Which oil goes in at a step and how much of it per leg, in both systems of units. */
+  public Optional<String> oil(Step step) {
+    return step.goal()
+        .oil()
+        .map(
+            oil ->
+                step.setting()
+                    .flatMap(setting -> step.target().map(target -> poured(step, setting, target)))
+                    .map(much -> phrases.say(AREA, much.key(), oil.name(), much.said()))
+                    .orElseGet(() -> phrases.say(AREA, "oil", oil.name())));
+  }
+
+  private record Poured(String key, String said) {}
+
+  private Poured poured(Step step, Setting setting, Target target) {
+    String said = target(setting, target);
+    if (setting.dimension() != Dimension.VOLUME) {
+      return new Poured("oil.level", said);
+    }
+    if (!step.ask().bothLegs()) {
+      return new Poured("oil.leg", said);
+    }
+    return new Poured(target.reading().legsDiffer() ? "oil.legs" : "oil.each", said);
+  }
+
+  /** What is to be at hand of the oil for all legs; empty where none is named or none measured. */
+  public Optional<String> oil(Plan plan) {
+    return plan.oil()
+        .map(
+            oil ->
+                plan.oilNeeded()
+                    .map(
+                        all ->
+                            phrases.say(AREA, "oil.all", oil.name(), phrases.amounts().both(all)))
+                    .orElseGet(() -> phrases.say(AREA, "oil", oil.name())));
   }
 
   /** A fastener with its torque in both systems. */

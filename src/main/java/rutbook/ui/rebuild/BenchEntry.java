@@ -3,18 +3,18 @@ package rutbook.ui.rebuild;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import javafx.beans.binding.Bindings;
 import javafx.geometry.Pos;
 import javafx.scene.Node;
+import javafx.scene.control.Button;
 import javafx.scene.control.Label;
 import javafx.scene.control.TextField;
 import javafx.scene.control.ToggleButton;
 import javafx.scene.layout.FlowPane;
 import javafx.scene.layout.HBox;
 import javafx.scene.layout.VBox;
-import rutbook.notebook.Bounds;
 import rutbook.notebook.Entered;
 import rutbook.notebook.Instrument;
-import rutbook.notebook.NotebookException;
 import rutbook.notebook.Reading;
 import rutbook.notebook.Setting;
 import rutbook.notebook.Side;
@@ -27,8 +27,6 @@ import rutbook.ui.Desk;
 import rutbook.ui.controls.CountAlong;
 import rutbook.ui.controls.Keys;
 import rutbook.units.Amount;
-import rutbook.units.AmountException;
-import rutbook.units.AmountText;
 
 /**
  * What a step wants entered: a field for each leg, filled with what it should be or was, a
@@ -38,11 +36,13 @@ final class BenchEntry extends VBox {
   private final Desk desk;
   private final Plan plan;
   private final Step step;
+  private final StepBounds bounds;
   private final Runnable changed;
   private final List<TextField> fields = new ArrayList<>();
   private final List<Label> errors = new ArrayList<>();
   private final List<String> legs = new ArrayList<>();
   private final VBox counting = new VBox();
+  private final VBox choosing = new VBox();
   private Optional<Instrument> instrument = Optional.empty();
 
   /**
@@ -53,6 +53,7 @@ final class BenchEntry extends VBox {
     this.desk = desk;
     this.plan = plan;
     this.step = step;
+    this.bounds = new StepBounds(desk, plan, step);
     this.changed = changed;
     setId("bench-entry");
     if (step.ask().form() == Ask.Form.TICK) {
@@ -65,10 +66,9 @@ final class BenchEntry extends VBox {
     } else {
       getChildren().add(field(step.leg(), first));
     }
-    if (step.ask().instrument()) {
-      getChildren().add(instruments());
-    }
-    getChildren().add(counting);
+    choosing.managedProperty().bind(Bindings.isNotEmpty(choosing.getChildren()));
+    counting.managedProperty().bind(Bindings.isNotEmpty(counting.getChildren()));
+    getChildren().addAll(choosing, counting);
     countFirst();
   }
 
@@ -137,6 +137,9 @@ final class BenchEntry extends VBox {
     }
     row.getChildren().add(field);
     int place = fields.size() - 1;
+    if (step.ask().instrument() && place == 0) {
+      row.getChildren().add(instrumentKey());
+    }
     if (step.ask().form() == Ask.Form.COUNT) {
       row.getChildren()
           .add(
@@ -179,23 +182,40 @@ final class BenchEntry extends VBox {
     }
   }
 
-  private Node instruments() {
-    FlowPane keys = new FlowPane(8, 8);
-    List<ToggleButton> all = new ArrayList<>();
+  /** The key that says what it was measured with; a touch shows what there is to choose from. */
+  private Button instrumentKey() {
+    Button with = Keys.key("bench-with", "", () -> {});
+    FlowPane choices = new FlowPane(8, 8);
     for (Instrument each : Instrument.values()) {
       ToggleButton key = Keys.choice("bench-with-" + each, desk.phrases().name(each), () -> {});
       key.setOnAction(
           event -> {
             instrument = key.isSelected() ? Optional.of(each) : Optional.empty();
-            all.forEach(other -> other.setSelected(other == key && key.isSelected()));
+            choosing.getChildren().clear();
+            name(with);
+            with.requestFocus();
             changed.run();
           });
-      key.setSelected(instrument.equals(Optional.of(each)));
-      all.add(key);
+      choices.getChildren().add(key);
     }
-    keys.getChildren().add(Keys.label(desk.text("bench.measured.with"), "soft"));
-    keys.getChildren().addAll(all);
-    return keys;
+    with.setOnAction(
+        event -> {
+          boolean open = !choosing.getChildren().isEmpty();
+          for (int i = 0; i < Instrument.values().length; i++) {
+            ((ToggleButton) choices.getChildren().get(i))
+                .setSelected(instrument.equals(Optional.of(Instrument.values()[i])));
+          }
+          choosing.getChildren().setAll(open ? List.of() : List.of(choices));
+        });
+    name(with);
+    return with;
+  }
+
+  private void name(Button with) {
+    with.setText(
+        instrument
+            .map(each -> desk.text("bench.measured.by", desk.phrases().name(each)))
+            .orElseGet(() -> desk.text("bench.measured.with")));
   }
 
   private void check() {
@@ -209,33 +229,11 @@ final class BenchEntry extends VBox {
   }
 
   private Optional<String> fault(int place) {
-    try {
-      Amount amount = amount(place);
-      if (amount.value().signum() < 0) {
-        return Optional.of(desk.text("bench.below.zero"));
-      }
-      return chosenOutside(amount);
-    } catch (AmountException fault) {
-      return Optional.of(desk.words().fault(fault));
-    }
-  }
-
-  /** What is found stays as found; what is put back must lie inside the limits. */
-  private Optional<String> chosenOutside(Amount amount) {
-    if (step.kind().compareTo(StepKind.STAND) <= 0 || step.kind() == StepKind.TOTAL) {
-      return Optional.empty();
-    }
-    return step.setting()
-        .flatMap(
-            setting -> {
-              Optional<NotebookException> refused = Bounds.refusal(plan.sheet(), setting, amount);
-              return refused.map(each -> desk.settingWords().refusal(each));
-            });
+    return bounds.fault(fields.get(place).getText());
   }
 
   private Amount amount(int place) {
-    return AmountText.parse(
-        fields.get(place).getText(), step.ask().unit().orElseThrow(), desk.words().locale());
+    return bounds.amount(fields.get(place).getText());
   }
 
   /** What would be entered now; empty while something is missing or refused. */

@@ -45,6 +45,7 @@ public final class BenchPage extends Page {
   private Optional<StepId> current;
   private Plan plan;
   private BenchEntry entry;
+  private Optional<FillPanel> fill = Optional.empty();
   private Button main;
 
   /**
@@ -133,8 +134,13 @@ public final class BenchPage extends Page {
     Step step = step();
     BenchWords words = new BenchWords(desk().phrases());
     progress.setText(words.place(step.place()) + "  ·  " + words.progress(plan, step));
-    entry = new BenchEntry(desk(), plan, step, this::nameMain);
+    entry = new BenchEntry(desk(), plan, step, this::typed);
     VBox right = new VBox(14, entry);
+    fill =
+        FillPanel.serves(plan, step)
+            ? Optional.of(new FillPanel(desk(), plan, step))
+            : Optional.empty();
+    fill.ifPresent(right.getChildren()::add);
     plan.done(step.id())
         .ifPresent(
             done ->
@@ -144,7 +150,9 @@ public final class BenchPage extends Page {
     step.kind()
         .waitMinutes()
         .ifPresent(minutes -> right.getChildren().add(new BenchTimer(desk(), minutes)));
-    right.getChildren().addAll(BenchAside.of(desk(), id, plan, step));
+    if (fill.isEmpty()) {
+      right.getChildren().addAll(BenchAside.of(desk(), id, plan, step));
+    }
     BenchStep left = new BenchStep(desk(), plan, step);
     double read = entry.isCounting() ? 0.46 : 0.58;
     share(left, read);
@@ -185,7 +193,13 @@ public final class BenchPage extends Page {
     }
     keys.getChildren().add(main);
     keys.getChildren().forEach(key -> key.getStyleClass().add("bench"));
+    typed();
+  }
+
+  /** What would be entered is another: the key says so, and what it does is shown. */
+  private void typed() {
     nameMain();
+    fill.ifPresent(panel -> panel.show(entry.entered()));
   }
 
   /** The main key says what a touch enters. */

@@ -98,6 +98,14 @@ final class BenchStep extends VBox {
   }
 
   private void lines(Desk desk, Plan plan, Step step) {
+    planWords
+        .oil(step)
+        .ifPresent(
+            said -> {
+              Label oil = Keys.prose(said, "bench-line", "strong");
+              oil.setId("bench-oil");
+              getChildren().add(oil);
+            });
     planWords.aside(step).forEach(line -> getChildren().add(Keys.prose(line, "bench-line")));
     words.thenOut(step).ifPresent(line -> getChildren().add(Keys.prose(line, "bench-line")));
     words.equality(step).ifPresent(line -> getChildren().add(Keys.prose(line, "bench-line")));

@@ -154,6 +154,11 @@ public final class JobPage extends Page {
           .getChildren()
           .add(box(desk().text("job.tools"), Keys.prose(phrase(words.tools(plan.tools())))));
     }
+    if (Jobs.isOpen(job)) {
+      planWords
+          .oil(plan)
+          .ifPresent(oil -> beside.getChildren().add(box(desk().text("job.oil"), oil(oil))));
+    }
     if (!plan.findings().isEmpty()) {
       VBox found = new VBox(4);
       plan.findings()
@@ -186,6 +191,12 @@ public final class JobPage extends Page {
       Jobs.confirmed(desk().notebook(), job, plan)
           .ifPresent(confirm -> beside.getChildren().add(BenchAside.verdict(desk(), confirm)));
     }
+  }
+
+  private static Label oil(String said) {
+    Label oil = Keys.prose(said);
+    oil.setId("job-oil-needed");
+    return oil;
   }
 
   private String phrase(String text) {
