@@ -38,7 +38,8 @@ public final class SessionStart {
     return new Setup(placed);
   }
 
-  private static Placed placed(Sheet sheet, Setting setting, Reading reading) {
+  /** As set where it may be chosen on the sheet, as found where it may not. */
+  public static Placed placed(Sheet sheet, Setting setting, Reading reading) {
     try {
       Bounds.requireChoosable(sheet, setting, reading);
       return Placed.set(setting.id(), reading);

@@ -56,6 +56,7 @@ final class Layers {
                   "figures",
                   "share"),
               row("file"),
+              row("imports", "edit", "notebook", "units"),
               Map.entry(
                   "words",
                   new Row(
@@ -65,7 +66,11 @@ final class Layers {
                           "rebuild",
                           "figures",
                           "stats",
+<<<<<<< HEAD
                           "share",
+=======
+                          "imports",
+>>>>>>> 6cbaa9e (Laps of a timing system and setups of a spreadsheet: tables read, columns found by their values, and told row by row what is not taken)
                           "notebook",
                           "units",
                           "drawing"),
@@ -100,7 +105,9 @@ final class Layers {
     Set<String> known =
         Stream.concat(
                 PURE.stream(),
-                Stream.of("words", "drawing", "edit", "json", "file", "report", "cli", "ui", "app"))
+                Stream.of(
+                    "words", "drawing", "edit", "imports", "json", "file", "report", "cli", "ui",
+                    "app"))
             .filter(layer -> !Arrays.asList(unknown).contains(layer))
             .collect(Collectors.toUnmodifiableSet());
     return Map.entry(name, new Row(known, Set.of()));

@@ -76,6 +76,9 @@ final class Rules {
         new Rule(stays("JavaFX", List.of("ui", "app"), "javafx.."), "DrawsOnTheScreen"),
         new Rule(stays("picocli", List.of("cli"), "picocli.."), "ParsesTheCommandLine"),
         new Rule(
+            stays("the CSV library", List.of("imports"), "org.apache.commons.csv.."),
+            "ReadsTables"),
+        new Rule(
             stays("Hipparchus", List.of("stats", "physics"), "org.hipparchus.."), "Integrates"),
         new Rule(
             stays(

@@ -4,6 +4,8 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
+import rutbook.imports.LapTime;
+import rutbook.imports.LapUnit;
 import rutbook.notebook.Lap;
 
 /**
@@ -11,9 +13,6 @@ import rutbook.notebook.Lap;
  * a number or word before them. What is no lap is told, not lost.
  */
 public record PastedLaps(List<Lap> laps, List<String> bad) {
-  private static final Pattern TIME =
-      Pattern.compile("(?:(?:(\\d{1,2}):)?(\\d{1,3}):)?(\\d{1,4})(?:\\.(\\d{1,3})\\d*)?\\s*s?");
-
   /** "Lap 3", "3." or "#3" before the time. */
   private static final Pattern NUMBERED =
       Pattern.compile(
@@ -56,27 +55,10 @@ public record PastedLaps(List<Lap> laps, List<String> bad) {
         : text.split("[\\n\\r;,]+");
   }
 
-  /** Zero for what is no time. Seconds past a minute sign must be below sixty. */
+  /** Zero for what is no time. */
   private static long millis(String text) {
     Matcher numbered = NUMBERED.matcher(text);
     String time = numbered.matches() ? numbered.group(1) : text;
-    Matcher matcher = TIME.matcher(time.strip());
-    if (!matcher.matches()) {
-      return 0;
-    }
-    long hours = number(matcher.group(1));
-    long minutes = number(matcher.group(2));
-    long seconds = number(matcher.group(3));
-    boolean clock = matcher.group(2) != null;
-    if (clock && seconds >= 60 || matcher.group(1) != null && minutes >= 60) {
-      return 0;
-    }
-    String fraction = matcher.group(4) == null ? "" : matcher.group(4);
-    long thousandths = Long.parseLong((fraction + "000").substring(0, 3));
-    return ((hours * 60 + minutes) * 60 + seconds) * 1000 + thousandths;
-  }
-
-  private static long number(String digits) {
-    return digits == null ? 0 : Long.parseLong(digits);
+    return LapTime.millis(time, LapUnit.SECONDS).orElse(0);
   }
 }
