@@ -66,11 +66,8 @@ final class Layers {
                           "rebuild",
                           "figures",
                           "stats",
-<<<<<<< HEAD
                           "share",
-=======
                           "imports",
->>>>>>> 6cbaa9e (Laps of a timing system and setups of a spreadsheet: tables read, columns found by their values, and told row by row what is not taken)
                           "notebook",
                           "units",
                           "drawing"),
