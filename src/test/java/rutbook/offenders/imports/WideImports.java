@@ -1,6 +1,6 @@
 package rutbook.offenders.imports;
 
-import rutbook.offenders.words.WideWords;
+import rutbook.offenders.compare.WideCompare;
 
-/** Knows words, which the map does not allow. */
-public record WideImports(WideWords known) {}
+/** Knows compare, which the map does not allow. */
+public record WideImports(WideCompare known) {}
