@@ -5,25 +5,16 @@ import java.io.PrintStream;
 import java.nio.charset.Charset;
 import java.nio.file.Path;
 import java.time.Clock;
-import java.time.ZoneId;
 import java.util.Locale;
-import rutbook.cli.Refusal;
 import rutbook.cli.RutbookCommand;
 import rutbook.cli.Terminal;
 import rutbook.cli.Tour;
-import rutbook.file.DurableFile;
 import rutbook.file.FaultLog;
-import rutbook.file.FileFault;
-import rutbook.file.FileNames;
-import rutbook.file.FileReading;
-import rutbook.file.Outcome;
 import rutbook.file.RealDisk;
 import rutbook.file.UserFolders;
 import rutbook.json.JsonException;
 import rutbook.json.NotebookJson;
-import rutbook.notebook.Notebook;
 import rutbook.units.Display;
-import rutbook.words.FileWords;
 import rutbook.words.JsonWords;
 import rutbook.words.Language;
 import rutbook.words.Phrases;
@@ -33,6 +24,7 @@ public final class Main {
   private final RealDisk disk = new RealDisk(System.getProperty("os.name"));
   private final Phrases phrases =
       new Phrases(Language.of(Locale.getDefault(Locale.Category.DISPLAY)), Display.METRIC);
+  private final CommandFiles files = new CommandFiles(disk, Clock.systemDefaultZone(), phrases);
   private final Terminal out = new Terminal(inItsCharset(System.out), charset());
   private final Terminal errors = new Terminal(inItsCharset(System.err), charset());
 
@@ -44,7 +36,9 @@ public final class Main {
 
   int run(String... arguments) {
     RutbookCommand command =
-        new RutbookCommand(out, this::read, this::put, this::tour, this::window).in(phrases);
+        new RutbookCommand(out, files::read, files, this::tour, this::window)
+            .in(phrases)
+            .with(files);
     return command.execute(errors, this::log, arguments);
   }
 
@@ -58,42 +52,6 @@ public final class Main {
     return Charset.isSupported(name) ? Charset.forName(name) : Charset.defaultCharset();
   }
 
-  private Notebook read(String name) {
-    FileWords words = new FileWords(phrases, ZoneId.systemDefault());
-    byte[] bytes =
-        FileNames.path(name)
-            .then(path -> new FileReading(disk).read(path, FileReading.LIMIT))
-            .fold(
-                read -> read,
-                fault -> {
-                  throw Refusal.file(words.sentence(fault));
-                });
-    try {
-      return NotebookJson.read(bytes);
-    } catch (JsonException noNotebook) {
-      throw Refusal.file(
-          name + ": " + new JsonWords(phrases).sentence(noNotebook), noNotebook.fault());
-    }
-  }
-
-  /** A file that a command made, whole or not at all. */
-  private void put(String name, byte[] bytes, boolean replace) {
-    FileWords words = new FileWords(phrases, ZoneId.systemDefault());
-    FileNames.path(name)
-        .then(
-            path ->
-                disk.exists(path) && !replace
-                    ? Outcome.refused(new FileFault.AlreadyThere(path))
-                    : new DurableFile(disk).write(path, bytes))
-        .fold(
-            written -> written,
-            fault -> {
-              throw fault instanceof FileFault.AlreadyThere
-                  ? Refusal.use(phrases.say("Cli", "card.there", name))
-                  : Refusal.file(words.sentence(fault));
-            });
-  }
-
   /** The window; the tour where none can be opened, for whatever reason. */
   private void window() {
     PrintStream before = System.err;
@@ -102,7 +60,7 @@ public final class Main {
     try {
       Path home = Path.of(System.getProperty("user.home", "."), "Rutbook");
       new WindowStart(disk, Clock.systemDefaultZone(), Main::codec, phrases, folders())
-          .run(() -> read(sample().toString()), home);
+          .run(() -> files.read(sample().toString()), home);
     } catch (Exception | Error noWindow) {
       log(noWindow);
       tour();
@@ -122,7 +80,7 @@ public final class Main {
   }
 
   private void tour() {
-    Tour.print(read(sample().toString()), phrases, out);
+    Tour.print(files.read(sample().toString()), phrases, out);
   }
 
   /** Beside the program where it was unpacked, or in the folder it is started from. */

@@ -19,12 +19,14 @@ import rutbook.json.LogAnswer;
 import rutbook.json.Reply;
 import rutbook.notebook.Entry;
 import rutbook.notebook.Notebook;
+import rutbook.notebook.NotebookException;
 import rutbook.units.Display;
+import rutbook.words.FaultWords;
 import rutbook.words.Phrases;
 
 /**
- * The jobs of the notebook from a terminal. They only read notebooks and take no lock. Adding one
- * is a nested command and its name in the list of subcommands.
+ * The jobs of the notebook from a terminal. All but those with a {@link Pen} only read notebooks
+ * and take no lock. Adding one is a nested command and its name in the list of subcommands.
  */
 @Command(
     name = "rutbook",
@@ -42,6 +44,8 @@ import rutbook.words.Phrases;
       HistoryCommand.class,
       NextCommand.class,
       CardCommand.class,
+      HandOverCommand.class,
+      TakeBackCommand.class,
       RebuildCommand.class,
       RutbookCommand.Check.class,
       ForkCommand.class,
@@ -63,6 +67,7 @@ public final class RutbookCommand implements Runnable {
 
   private final Runnable tourOfSample;
   private Phrases phrases = Phrases.english(Display.METRIC);
+  private Optional<Pen> pen = Optional.empty();
 
   /**
    * @param reader opens a notebook by its file name, or throws a {@link Refusal}
@@ -89,6 +94,12 @@ public final class RutbookCommand implements Runnable {
     return this;
   }
 
+  /** Writes with that pen; without one, what writes into a notebook cannot be done. */
+  public RutbookCommand with(Pen newPen) {
+    this.pen = Optional.of(newPen);
+    return this;
+  }
+
   @Override
   public void run() {
     (tour ? tourOfSample : otherwise).run();
@@ -109,6 +120,9 @@ public final class RutbookCommand implements Runnable {
         (thrown, command, result) -> {
           if (thrown instanceof Refusal refusal) {
             return refused(refusal, errors, json);
+          }
+          if (thrown instanceof NotebookException bound) {
+            return refused(Refusal.use(new FaultWords(phrases).sentence(bound)), errors, json);
           }
           log.accept(thrown);
           return refused(unexpected(thrown), errors, json);
@@ -195,6 +209,15 @@ public final class RutbookCommand implements Runnable {
 
     Outbox outbox() {
       return parent.outbox;
+    }
+
+    Pen pen() {
+      return parent.pen.orElseThrow();
+    }
+
+    /** The notebook's name as it was typed. */
+    String file() {
+      return file;
     }
   }
 

@@ -9,7 +9,7 @@ import rutbook.notebook.Notebook;
  * new things are carried by the edit, never made by it.
  */
 public sealed interface Edit
-    permits ShelfEdit, EntryEdit, SessionEdit, MotoEdit, RebuildEdit, Edit.Together {
+    permits ShelfEdit, EntryEdit, SessionEdit, MotoEdit, RebuildEdit, AdviceEdit, Edit.Together {
 
   /**
    * The notebook after this edit.

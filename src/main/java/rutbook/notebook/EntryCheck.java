@@ -51,7 +51,7 @@ final class EntryCheck {
       checkSetup(
           "snapshot", bike.sheetOn(handed.snapshot().sheetFrom()), handed.snapshot().setup());
     } else if (entry instanceof Entry.Advice advice) {
-      checkAdvice(advice, bike.sheetOn(entry.day()));
+      checkAdvice(advice, bike);
     }
   }
 
@@ -111,17 +111,30 @@ final class EntryCheck {
     }
   }
 
-  private void checkAdvice(Entry.Advice advice, Sheet sheet) {
+  /** What was declined may be about a setting that only an earlier sheet had. */
+  private void checkAdvice(Entry.Advice advice, Bike bike) {
+    Sheet sheet = bike.sheetOn(advice.day());
     for (Proposal proposal : advice.proposals()) {
-      Setting setting = setting(sheet, proposal.setting());
+      boolean declined = proposal.answer() instanceof Answer.Declined;
+      Setting setting =
+          declined ? everSetting(bike, proposal.setting()) : setting(sheet, proposal.setting());
       Bounds.requireFits(setting, proposal.from());
-      if (proposal.answer() instanceof Answer.Held
-          || proposal.answer() instanceof Answer.Declined) {
+      if (declined || proposal.answer() instanceof Answer.Held) {
         Bounds.requireFits(setting, proposal.to());
       } else {
         Bounds.requireChoosable(sheet, setting, proposal.to());
       }
     }
+  }
+
+  private Setting everSetting(Bike bike, SettingId id) {
+    for (Sheet sheet : bike.sheets()) {
+      Optional<Setting> found = sheet.setting(id);
+      if (found.isPresent()) {
+        return found.get();
+      }
+    }
+    throw unknown("setting", id);
   }
 
   private void checkSetup(String place, Sheet sheet, Setup setup) {

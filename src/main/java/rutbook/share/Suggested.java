@@ -1,6 +1,8 @@
 package rutbook.share;
 
 import rutbook.notebook.Checks;
+import rutbook.notebook.Fault;
+import rutbook.notebook.NotebookException;
 import rutbook.notebook.Reading;
 import rutbook.notebook.SettingId;
 
@@ -10,6 +12,9 @@ import rutbook.notebook.SettingId;
  */
 public record Suggested(SettingId setting, Reading to, String reason) {
   public Suggested {
+    if (!to.isKnown()) {
+      throw new NotebookException(Fault.EMPTY, "proposal");
+    }
     reason = Checks.note("reason", reason);
   }
 }

@@ -16,6 +16,7 @@ import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import rutbook.compare.Finding;
@@ -102,7 +103,9 @@ class AnswersSchemaTest {
     JsonNode answer = new ObjectMapper().readTree(text);
     String name = answer.path("answer").asText();
     String definition =
-        "answer" + name.substring(0, 1).toUpperCase(Locale.ROOT) + name.substring(1);
+        Stream.of(name.split("-"))
+            .map(word -> word.substring(0, 1).toUpperCase(Locale.ROOT) + word.substring(1))
+            .collect(Collectors.joining("", "answer", ""));
     assertThat(
             schemas
                 .computeIfAbsent(definition, PublishedSchema.ANSWERS::only)

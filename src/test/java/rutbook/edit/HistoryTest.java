@@ -26,6 +26,7 @@ import rutbook.notebook.Entered;
 import rutbook.notebook.Entry;
 import rutbook.notebook.EntryId;
 import rutbook.notebook.Feel;
+import rutbook.notebook.HandOverId;
 import rutbook.notebook.Head;
 import rutbook.notebook.Job;
 import rutbook.notebook.Lap;
@@ -46,6 +47,7 @@ import rutbook.notebook.RiderId;
 import rutbook.notebook.RuleChange;
 import rutbook.notebook.Scope;
 import rutbook.notebook.Section;
+import rutbook.notebook.Snapshot;
 import rutbook.notebook.Source;
 import rutbook.notebook.StepDone;
 import rutbook.notebook.StepId;
@@ -96,10 +98,8 @@ class HistoryTest {
         .with(job)
         .with(
             new Entry.Advice(
-                Head.of(ADVICE, Bench.BIKE, DAY, 2),
-                new Source.Own("test"),
-                List.of(proposal),
-                ""));
+                Head.of(ADVICE, Bench.BIKE, DAY, 2), new Source.Own("test"), List.of(proposal), ""))
+        .with(handedOver("hand-over-1"));
   }
 
   /** One edit of each kind, each of which changes {@link #ridden()}. */
@@ -156,7 +156,36 @@ class HistoryTest {
         new RebuildEdit.End(JOB, Outcome.BACK),
         new RebuildEdit.AnswerProposal(
             ADVICE, new ProposalId("p-1"), new Answer.Declined("not today")),
+        new AdviceEdit.HandOver(handedOver("hand-over-2")),
+        new AdviceEdit.TakeBack(fromCoach("p-2")),
+        new AdviceEdit.Follow(ADVICE, new ProposalId("p-1"), SESSION, new MotoId("m-2")),
+        new AdviceEdit.FollowBetween(
+            ADVICE, new ProposalId("p-1"), Head.of(new EntryId("a-1"), Bench.BIKE, DAY, 5)),
         new Edit.Together(List.of(new ShelfEdit.ChooseUnits(Display.US))));
+  }
+
+  private static Entry.HandedOver handedOver(String id) {
+    return new Entry.HandedOver(
+        Head.of(new EntryId(id), Bench.BIKE, DAY, 4),
+        new HandOverId(id),
+        new Snapshot(Bench.setup(), Bench.SPRING, Set.of()),
+        "5f".repeat(32));
+  }
+
+  private static Entry.Advice fromCoach(String proposal) {
+    return new Entry.Advice(
+        Head.of(new EntryId("advice-2"), Bench.BIKE, DAY, 5),
+        new Source.Coach(new HandOverId("hand-over-1"), "Jorun"),
+        List.of(
+            new Proposal(
+                new ProposalId(proposal),
+                Bench.FORK_COMPRESSION,
+                Reading.bothLegs(clicks(12)),
+                Reading.bothLegs(clicks(10)),
+                "firmer for the whoops",
+                OptionalDouble.empty(),
+                new Answer.Open())),
+        "one thing at a time");
   }
 
   @Test

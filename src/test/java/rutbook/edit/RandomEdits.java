@@ -17,6 +17,7 @@ import rutbook.notebook.Dice;
 import rutbook.notebook.Entry;
 import rutbook.notebook.EntryId;
 import rutbook.notebook.Feel;
+import rutbook.notebook.HandOverId;
 import rutbook.notebook.Head;
 import rutbook.notebook.Moto;
 import rutbook.notebook.MotoId;
@@ -28,6 +29,7 @@ import rutbook.notebook.ProposalId;
 import rutbook.notebook.RandomEntries;
 import rutbook.notebook.Setting;
 import rutbook.notebook.Sheet;
+import rutbook.notebook.Source;
 import rutbook.notebook.StepDone;
 import rutbook.notebook.StepId;
 import rutbook.units.Display;
@@ -190,7 +192,24 @@ final class RandomEdits {
     byType.put("StepDone", () -> entries.step(job.map(this::sheet).orElse(sheet)));
     byType.put("Outcome", () -> dice.any(Outcome.class));
     byType.put("Answer", entries::answer);
+    byType.put("Head", () -> entries.head(bike));
+    byType.put("Entry$HandedOver", () -> entries.handedOver(entries.head(bike)));
+    byType.put("Entry$Advice", this::fromCoach);
     byType.put("List<Edit>", this::together);
+  }
+
+  /** Through a handing over of the same bike, where there was one. */
+  private Entry.Advice fromCoach() {
+    Entry.Advice any = entries.advice(entries.head(bike));
+    Optional<HandOverId> own =
+        notebook.entries().stream()
+            .filter(entry -> entry.bike().equals(bike.id()))
+            .filter(Entry.HandedOver.class::isInstance)
+            .map(entry -> ((Entry.HandedOver) entry).handOver())
+            .findFirst();
+    return own.map(id -> new Source.Coach(id, dice.name()))
+        .map(coach -> new Entry.Advice(any.head(), coach, any.proposals(), any.general()))
+        .orElse(any);
   }
 
   private Feel.Key feelKey() {

@@ -16,6 +16,7 @@ import java.util.List;
 /** A published schema as somebody else's validator reads it. */
 public final class PublishedSchema {
   public static final PublishedSchema NOTEBOOK = new PublishedSchema("notebook.schema.json");
+  public static final PublishedSchema SETUP = new PublishedSchema("setup.schema.json");
   public static final PublishedSchema ANSWERS = new PublishedSchema("answers.schema.json");
 
   private static final String PLACE = "/rutbook/json/";

@@ -18,22 +18,41 @@ import rutbook.units.Unit;
  */
 class SchemaAgreementTest {
   private final Set<List<Object>> walked = new HashSet<>();
+  private JsonNode root;
 
   @Test
   void theShapesAndTheSchemaSayTheSame() {
-    walk(new NotebookShape(), PublishedSchema.NOTEBOOK.tree(), "notebook");
+    root = PublishedSchema.NOTEBOOK.tree();
+    walk(new NotebookShape(), root, "notebook");
     assertThat(walked).hasSizeGreaterThan(60);
   }
 
   @Test
+  void theShapesOfASetupFileAndItsSchemaSayTheSame() {
+    root = PublishedSchema.SETUP.tree();
+    walk(new SetupFileShape(), root, "setup");
+    assertThat(walked).hasSizeGreaterThan(40);
+  }
+
+  @Test
   void everythingDefinedIsUsed() {
-    Set<String> used = new HashSet<>();
-    PublishedSchema.NOTEBOOK
-        .tree()
-        .findValuesAsText("$ref")
-        .forEach(ref -> used.add(ref.substring("#/$defs/".length())));
-    assertThat(used)
-        .containsExactlyInAnyOrderElementsOf(names(PublishedSchema.NOTEBOOK.tree().path("$defs")));
+    for (PublishedSchema schema : List.of(PublishedSchema.NOTEBOOK, PublishedSchema.SETUP)) {
+      Set<String> used = new HashSet<>();
+      schema
+          .tree()
+          .findValuesAsText("$ref")
+          .forEach(ref -> used.add(ref.substring("#/$defs/".length())));
+      assertThat(used).containsExactlyInAnyOrderElementsOf(names(schema.tree().path("$defs")));
+    }
+  }
+
+  @Test
+  void whatBothFilesHaveIsDefinedTheSame() {
+    JsonNode setup = PublishedSchema.SETUP.tree().path("$defs");
+    JsonNode notebook = PublishedSchema.NOTEBOOK.tree().path("$defs");
+    List<String> both = names(setup).stream().filter(notebook::has).toList();
+    assertThat(both).hasSizeGreaterThan(60);
+    both.forEach(name -> assertThat(setup.path(name)).as(name).isEqualTo(notebook.path(name)));
   }
 
   private void walk(Shape<?> shape, JsonNode at, String path) {
@@ -147,7 +166,7 @@ class SchemaAgreementTest {
   }
 
   /** The pattern takes every unit of the kinds of quantity that it takes at all. */
-  private static void walkAmount(JsonNode schema, String path) {
+  private void walkAmount(JsonNode schema, String path) {
     if (schema.has("oneOf")) {
       schema.path("oneOf").forEach(each -> walkAmount(resolved(each), path));
       return;
@@ -167,12 +186,12 @@ class SchemaAgreementTest {
         .isEqualTo(Unit.all().stream().filter(unit -> kinds.contains(unit.dimension())).toList());
   }
 
-  private static JsonNode resolved(JsonNode schema) {
+  private JsonNode resolved(JsonNode schema) {
     if (!schema.has("$ref")) {
       return schema;
     }
     String name = schema.path("$ref").asText().substring("#/$defs/".length());
-    return resolved(PublishedSchema.NOTEBOOK.tree().path("$defs").path(name));
+    return resolved(root.path("$defs").path(name));
   }
 
   private static List<String> names(JsonNode object) {

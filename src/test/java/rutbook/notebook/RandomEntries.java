@@ -79,13 +79,8 @@ public final class RandomEntries {
               sheet.services().stream().filter(each -> dice.once(2)).map(ServiceItem::id).toList(),
               dice.note());
       case 7 -> new Entry.GateDismissed(head, dice.any(Gate.class), dice.name());
-      case 8 ->
-          new Entry.HandedOver(
-              head,
-              new HandOverId(dice.id("h")),
-              new Snapshot(dice.setup(sheet), sheet.from(), dice.some(Shared.class)),
-              "ab".repeat(32));
-      case 9 -> advice(head, sheet);
+      case 8 -> handedOver(head);
+      case 9 -> advice(head);
       default -> session(head);
     };
   }
@@ -221,7 +216,17 @@ public final class RandomEntries {
     return new Entered.Skipped(dice.name());
   }
 
-  private Entry.Advice advice(Head head, Sheet sheet) {
+  public Entry.HandedOver handedOver(Head head) {
+    Sheet sheet = sheet(head);
+    return new Entry.HandedOver(
+        head,
+        new HandOverId(dice.id("h")),
+        new Snapshot(dice.setup(sheet), sheet.from(), dice.some(Shared.class)),
+        "ab".repeat(32));
+  }
+
+  public Entry.Advice advice(Head head) {
+    Sheet sheet = sheet(head);
     List<Proposal> proposals = new ArrayList<>();
     for (Setting setting : sheet.settings()) {
       if (dice.once(4)) {

@@ -6,7 +6,6 @@ import java.util.List;
 import java.util.Optional;
 import java.util.Set;
 import rutbook.compare.Subject;
-import rutbook.notebook.Bounds;
 import rutbook.notebook.Dice;
 import rutbook.notebook.HandOverId;
 import rutbook.notebook.Notebook;
@@ -60,10 +59,9 @@ public final class SetupFiles {
     Sheet sheet = file.sheet();
     CoachPart coach = CoachPart.of(dice.name()).advising(dice.note());
     for (Setting setting : sheet.settings()) {
-      if (dice.once(2)) {
-        Reading wish = dice.placed(sheet, setting).reading();
-        coach =
-            coach.with(new Suggested(setting.id(), Bounds.hold(sheet, setting, wish), dice.note()));
+      Reading to = dice.chosen(sheet, setting);
+      if (dice.once(2) && to.isKnown()) {
+        coach = coach.with(new Suggested(setting.id(), to, dice.note()));
       }
     }
     return file.with(coach.handedBackOn(DAY.plusDays(3)));

@@ -106,7 +106,9 @@ class BundlesTest {
   @Test
   void everyFieldThatTheNotebookChecksHasAWord() throws IOException {
     Set<String> used = new TreeSet<>();
-    for (Path source : javaFiles(SOURCES.resolve("notebook"))) {
+    List<Path> checking = new ArrayList<>(javaFiles(SOURCES.resolve("notebook")));
+    checking.addAll(javaFiles(SOURCES.resolve("share")));
+    for (Path source : checking) {
       Matcher field = FIELD.matcher(Files.readString(source));
       while (field.find()) {
         used.add(FaultWords.key(field.group(1)));
