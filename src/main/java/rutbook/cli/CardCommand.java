@@ -64,12 +64,12 @@ final class CardCommand extends RutbookCommand.OnNotebook {
     References references = new References(opened);
     Subject subject = references.subject(first.orElse("now"));
     Cards cards = new Cards(opened.notebook().shelf(), opened.timeline(), opened.phrases());
-    return second
-        .map(
-            other ->
-                cards.card(
-                    FullComparison.of(opened.timeline(), subject, references.subject(other))))
-        .orElseGet(() -> cards.card(subject));
+    if (second.isEmpty()) {
+      return cards.card(subject);
+    }
+    FullComparison comparison =
+        FullComparison.of(opened.timeline(), subject, references.subject(second.get()));
+    return cards.card(comparison, opened.effects(opened.effects(), comparison.sides()));
   }
 
   /** With the mark by which spreadsheets know the letters for UTF-8. */

@@ -1,13 +1,17 @@
 package rutbook.cli;
 
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
+import rutbook.compare.Comparison;
 import rutbook.json.RulesJson;
 import rutbook.notebook.Bike;
 import rutbook.notebook.Notebook;
 import rutbook.notebook.Oil;
 import rutbook.notebook.OilId;
+import rutbook.notebook.SettingId;
 import rutbook.notebook.Timeline;
+import rutbook.reasoning.MoveEffects;
 import rutbook.reasoning.RuleBook;
 import rutbook.rebuild.Advisor;
 import rutbook.rebuild.BenchAdvice;
@@ -17,6 +21,7 @@ import rutbook.units.AmountText;
 import rutbook.units.Unit;
 import rutbook.words.ChangeWords;
 import rutbook.words.CompareWords;
+import rutbook.words.EffectWords;
 import rutbook.words.FaultWords;
 import rutbook.words.Phrases;
 import rutbook.words.PlanWords;
@@ -124,6 +129,16 @@ record OpenedNotebook(Notebook notebook, Bike bike, Phrases phrases) {
   Advisor advisor() {
     RuleBook rules = RulesJson.ofTheTrade().with(notebook.ruleChanges());
     return BenchAdvice.of(notebook, timeline(), rules);
+  }
+
+  /** What moving settings does, by rules and by the rider's own motos. */
+  MoveEffects effects() {
+    return MoveEffects.of(notebook, timeline(), RulesJson.ofTheTrade());
+  }
+
+  /** The same in words, for every setting that differs. */
+  Map<SettingId, List<String>> effects(MoveEffects effects, Comparison sides) {
+    return new EffectWords(phrases).lines(effects, sides);
   }
 
   PlanWords planning() {

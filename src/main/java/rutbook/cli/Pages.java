@@ -1,6 +1,7 @@
 package rutbook.cli;
 
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import rutbook.compare.Comparison;
 import rutbook.compare.FeelRow;
@@ -13,6 +14,7 @@ import rutbook.notebook.Feel;
 import rutbook.notebook.Moto;
 import rutbook.notebook.Reading;
 import rutbook.notebook.Setting;
+import rutbook.notebook.SettingId;
 import rutbook.notebook.Setup;
 import rutbook.notebook.Sheet;
 import rutbook.notebook.Timeline;
@@ -112,7 +114,12 @@ final class Pages {
     }
   }
 
-  void comparison(Comparison comparison) {
+  /**
+   * Both sides, setting by setting.
+   *
+   * @param effects what the differences do, in words; empty where that is not told
+   */
+  void comparison(Comparison comparison, Map<SettingId, List<String>> effects) {
     var words = opened.comparing();
     terminal.line(2, opened.say("from", words.choice(comparison.from().choice())));
     terminal.line(2, opened.say("to", words.choice(comparison.to().choice())));
@@ -128,6 +135,7 @@ final class Pages {
           terminal.row(4, NAME, name, said);
           name = "";
         }
+        effects.getOrDefault(row.setting().id(), List.of()).forEach(line -> terminal.line(6, line));
       }
     }
     int same = comparison.settings().rows().size() - comparison.settings().differing().size();

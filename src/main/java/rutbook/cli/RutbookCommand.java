@@ -20,6 +20,7 @@ import rutbook.json.Reply;
 import rutbook.notebook.Entry;
 import rutbook.notebook.Notebook;
 import rutbook.notebook.NotebookException;
+import rutbook.reasoning.MoveEffects;
 import rutbook.units.Display;
 import rutbook.words.FaultWords;
 import rutbook.words.Phrases;
@@ -260,15 +261,17 @@ public final class RutbookCommand implements Runnable {
       Subject before = references.subject(from);
       Subject after = references.subject(to);
       FullComparison comparison = FullComparison.of(opened.timeline(), before, after);
+      MoveEffects effects = opened.effects();
       return answer(
           opened,
           Exit.DONE,
-          CompareAnswer.of(comparison),
-          pages -> lines(opened, comparison, pages));
+          CompareAnswer.of(comparison, effects),
+          pages -> lines(opened, comparison, effects, pages));
     }
 
-    private void lines(OpenedNotebook opened, FullComparison comparison, Pages pages) {
-      pages.comparison(comparison.sides());
+    private void lines(
+        OpenedNotebook opened, FullComparison comparison, MoveEffects effects, Pages pages) {
+      pages.comparison(comparison.sides(), opened.effects(effects, comparison.sides()));
       new ComparedPages(opened, terminal()).more(comparison);
     }
   }

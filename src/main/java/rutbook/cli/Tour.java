@@ -57,7 +57,8 @@ public final class Tour {
             .limit(2)
             .toList();
     if (best.size() == 2) {
-      pages.comparison(Comparison.of(best.get(0), best.get(1)));
+      Comparison sides = Comparison.of(best.get(0), best.get(1));
+      pages.comparison(sides, opened.effects(opened.effects(), sides));
     }
     terminal.heading(opened.say("tour.back"));
     Optional<OilId> oil = opened.notebook().shelf().oils().stream().map(Oil::id).findFirst();

@@ -1,6 +1,8 @@
 package rutbook.compare;
 
 import java.util.List;
+import java.util.stream.Stream;
+import rutbook.notebook.Feel;
 
 /** Two subjects side by side: settings, sag and feel; the conditions are the subjects' own. */
 public record Comparison(
@@ -18,6 +20,11 @@ public record Comparison(
         SetupComparison.of(from.sheet(), from.setup(), to.sheet(), to.setup()),
         SagRow.of(from.sag(), to.sag(), to.sheet().parts().sag()),
         FeelRow.of(from.feel(), to.feel()));
+  }
+
+  /** What was felt on either side. */
+  public List<Feel> felt() {
+    return Stream.concat(from.feel().stream(), to.feel().stream()).toList();
   }
 
   public Comparison swapped() {

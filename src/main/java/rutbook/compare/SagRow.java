@@ -26,6 +26,11 @@ public record SagRow(
     return rows;
   }
 
+  /** Whether both are known and the same quantity. */
+  public boolean isSame() {
+    return from.isPresent() && to.isPresent() && from.get().sameQuantity(to.get());
+  }
+
   /** After minus before, when both are known. */
   public Optional<Amount> by() {
     return from.isPresent() && to.isPresent()

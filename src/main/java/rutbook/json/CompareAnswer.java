@@ -1,7 +1,9 @@
 package rutbook.json;
 
+import java.util.List;
 import java.util.Optional;
 import rutbook.compare.Choice;
+import rutbook.compare.Comparison;
 import rutbook.compare.FeelRow;
 import rutbook.compare.FullComparison;
 import rutbook.compare.SagKind;
@@ -12,6 +14,8 @@ import rutbook.notebook.Entry;
 import rutbook.notebook.Section;
 import rutbook.notebook.Symptom;
 import rutbook.notebook.Track;
+import rutbook.reasoning.MoveEffect;
+import rutbook.reasoning.MoveEffects;
 
 /**
  * What {@code compare} answers: two subjects, and their settings, sag, feel, laps and curves side
@@ -45,21 +49,32 @@ public final class CompareAnswer {
           .ifKnown("from", Numbers.WHOLE, row -> RideFacts.whole(row.from()))
           .ifKnown("to", Numbers.WHOLE, row -> RideFacts.whole(row.to()));
 
-  static final Facts<FullComparison> COMPARISON =
-      Facts.of(FullComparison.class)
+  /** A comparison and what its differences do. */
+  record Explained(FullComparison whole, List<MoveEffect> effects) {
+    Comparison sides() {
+      return whole.sides();
+    }
+  }
+
+  static final Facts<Explained> COMPARISON =
+      Facts.of(Explained.class)
           .with("from", SUBJECT, found -> found.sides().from())
           .with("to", SUBJECT, found -> found.sides().to())
           .list("settings", SettingFacts.DIFFERENCE, found -> found.sides().settings().rows())
+          .list("effects", EffectFacts.EFFECT, Explained::effects)
           .list("sag", SAG, found -> found.sides().sag())
           .list("feel", FEEL, found -> found.sides().feel())
-          .with("laps", ComparedFacts.LAPS, FullComparison::laps)
-          .with("curves", ComparedFacts.CURVES, FullComparison::curves)
-          .ifKnown("tracks", ComparedFacts.TRACKS, FullComparison::tracks);
+          .with("laps", ComparedFacts.LAPS, found -> found.whole().laps())
+          .with("curves", ComparedFacts.CURVES, found -> found.whole().curves())
+          .ifKnown("tracks", ComparedFacts.TRACKS, found -> found.whole().tracks());
 
   private CompareAnswer() {}
 
-  public static Reply of(FullComparison comparison) {
-    return Reply.of("compare", COMPARISON, comparison);
+  public static Reply of(FullComparison comparison, MoveEffects effects) {
+    return Reply.of(
+        "compare",
+        COMPARISON,
+        new Explained(comparison, EffectFacts.of(comparison.sides(), effects)));
   }
 
   private static String chosen(Choice choice) {

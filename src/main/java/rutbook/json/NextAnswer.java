@@ -14,7 +14,7 @@ import rutbook.reasoning.Suggestion;
 
 /** What {@code next} answers: what comes first, what bothers, and the changes to try. */
 public final class NextAnswer {
-  private static final Facts<Complaint> COMPLAINT =
+  static final Facts<Complaint> COMPLAINT =
       Facts.line(Complaint.class)
           .with("end", Words.of(End.class), Complaint::end)
           .with("symptom", Words.of(Symptom.class), Complaint::symptom)

@@ -39,6 +39,7 @@ public record Card(String title, List<String> under, List<Block> blocks, List<St
    * @param other the same in the other system of units; may be empty
    * @param note limits, baseline, difference
    * @param alarm what is wrong with it; may be empty
+   * @param effects sentences below it: what it does; may be empty
    */
   public record Row(
       String name,
@@ -47,7 +48,12 @@ public record Card(String title, List<String> under, List<Block> blocks, List<St
       String other,
       Optional<Picture> ruler,
       String note,
-      String alarm) {}
+      String alarm,
+      List<String> effects) {
+    public Row {
+      effects = List.copyOf(effects);
+    }
+  }
 
   /** A drawing and what it shows, in words. */
   public record Picture(Drawing drawing, String said) {}

@@ -36,7 +36,7 @@ public final class CardText {
       lines.add(block.title());
     }
     if (block instanceof Card.Rulers rulers) {
-      rulers.list().forEach(row -> lines.add(row(row)));
+      rulers.list().forEach(row -> addRow(lines, row));
     } else if (block instanceof Card.Lines sentences) {
       lines.addAll(sentences.list());
     } else if (block instanceof Card.Pieces pieces) {
@@ -49,6 +49,11 @@ public final class CardText {
     } else if (block instanceof Card.Work work) {
       work.list().forEach(step -> addStep(lines, step));
     }
+  }
+
+  private static void addRow(List<String> lines, Card.Row row) {
+    lines.add(row(row));
+    row.effects().forEach(line -> lines.add("    " + line));
   }
 
   private static String row(Card.Row row) {

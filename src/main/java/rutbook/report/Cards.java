@@ -1,8 +1,11 @@
 package rutbook.report;
 
+import java.util.List;
+import java.util.Map;
 import rutbook.compare.Choice;
 import rutbook.compare.FullComparison;
 import rutbook.compare.Subject;
+import rutbook.notebook.SettingId;
 import rutbook.notebook.Sheet;
 import rutbook.notebook.Shelf;
 import rutbook.notebook.Timeline;
@@ -25,9 +28,14 @@ public final class Cards {
         : new SetupCard(of).card(subject);
   }
 
-  /** Of two sides: what to change when going from the first to the second. */
-  public Card card(FullComparison comparison) {
-    return new ComparisonCard(of).card(comparison.sides(), new ComparedBlocks(of).of(comparison));
+  /**
+   * Of two sides: what to change when going from the first to the second.
+   *
+   * @param effects what each difference does, in words, one line each
+   */
+  public Card card(FullComparison comparison, Map<SettingId, List<String>> effects) {
+    return new ComparisonCard(of, effects)
+        .card(comparison.sides(), new ComparedBlocks(of).of(comparison));
   }
 
   /** The plan of a rebuild on paper. */

@@ -2,6 +2,7 @@ package rutbook.report;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalInt;
 import rutbook.compare.Comparison;
@@ -18,6 +19,7 @@ import rutbook.drawing.MarkGlyph;
 import rutbook.drawing.Ruler;
 import rutbook.notebook.Reading;
 import rutbook.notebook.Setting;
+import rutbook.notebook.SettingId;
 import rutbook.notebook.Sheet;
 import rutbook.units.Amount;
 import rutbook.words.ChangeWords;
@@ -25,14 +27,24 @@ import rutbook.words.ChangeWords;
 /** The card of a comparison: what to change when going from the first to the second. */
 final class ComparisonCard {
   private final CardOf of;
+  private final Map<SettingId, List<String>> effects;
   private final ChangeWords changes;
 
-  ComparisonCard(CardOf of) {
+  ComparisonCard(CardOf of, Map<SettingId, List<String>> effects) {
     this.of = of;
+    this.effects = effects;
     this.changes = new ChangeWords(of.phrases());
   }
 
+  /** What the differences do is left out where the card would not stay on one sheet with it. */
   Card card(Comparison comparison, List<Card.Block> more) {
+    Card whole = whole(comparison, more);
+    return effects.isEmpty() || Density.fits(whole)
+        ? whole
+        : new ComparisonCard(of, Map.of()).whole(comparison, more);
+  }
+
+  private Card whole(Comparison comparison, List<Card.Block> more) {
     List<Card.Block> blocks = new ArrayList<>();
     blocks.add(legend(comparison));
     blocks.addAll(differing(comparison));
@@ -100,7 +112,8 @@ final class ComparisonCard {
         sense(difference),
         Optional.of(CardOf.picture(drawing, name + ": " + said)),
         note(sheet, difference),
-        difference.to().map(of.words()::alarm).orElse(""));
+        difference.to().map(of.words()::alarm).orElse(""),
+        effects.getOrDefault(setting.id(), List.of()));
   }
 
   private String note(Sheet sheet, SettingDifference difference) {
@@ -178,7 +191,7 @@ final class ComparisonCard {
   private Card.Lines sag(Comparison comparison) {
     List<String> said = new ArrayList<>();
     for (SagRow row : comparison.sag()) {
-      said.add(of.words().sag(row.end(), row.kind(), row.from(), row.to(), row.window()));
+      said.add(of.words().sag(row));
     }
     return new Card.Lines(of.words().say("sag"), said);
   }

@@ -19,6 +19,8 @@ enum Density {
   private static final int TITLE = 32;
   private static final int LETTERS = 105;
   private static final int CELL_LETTERS = 95;
+  private static final int SMALL_LETTERS = 120;
+  private static final int SMALL_LINE = 15;
 
   private final int row;
   private final int line;
@@ -37,6 +39,11 @@ enum Density {
     return TIGHT;
   }
 
+  /** Whether the card stays on one sheet at all. */
+  static boolean fits(Card card) {
+    return TIGHT.height(card) <= PAGE;
+  }
+
   String style() {
     return name().toLowerCase(Locale.ROOT);
   }
@@ -51,7 +58,7 @@ enum Density {
 
   private int height(Block block) {
     if (block instanceof Card.Rulers rulers) {
-      return rulers.list().size() * row;
+      return rulers.list().stream().mapToInt(this::setting).sum();
     } else if (block instanceof Card.Lines lines) {
       return lines.list().stream().mapToInt(text -> lines(text, LETTERS) * line + 3).sum();
     } else if (block instanceof Card.Pieces pieces) {
@@ -64,6 +71,12 @@ enum Density {
       return work.list().stream().mapToInt(this::step).sum();
     }
     return 26;
+  }
+
+  private int setting(Card.Row setting) {
+    int under =
+        setting.effects().stream().mapToInt(text -> lines(text, SMALL_LETTERS) * SMALL_LINE).sum();
+    return row + under + (under == 0 ? 0 : 6);
   }
 
   /** A table's row is as high as all its cells would be as one text. */

@@ -8,12 +8,17 @@ final class RulerRows {
   /** A longer reading is set smaller, on two lines if need be. */
   private static final int ONE_LINE = 13;
 
+  private static final int COLUMNS = 4;
+
   private RulerRows() {}
 
   static Markup.Element table(Card.Rulers rulers) {
     Markup.Element body = Markup.element("tbody");
     for (Card.Row row : rulers.list()) {
       body = body.holding(row(row));
+      if (!row.effects().isEmpty()) {
+        body = body.holding(effects(row.effects()));
+      }
     }
     return Markup.element("table").styled("settings").holding(body);
   }
@@ -30,12 +35,22 @@ final class RulerRows {
       Card.Picture picture = row.ruler().get();
       ruler = ruler.holding(SvgDrawing.of(picture.drawing(), picture.said()));
     }
-    return Markup.element("tr")
+    Markup.Element line = Markup.element("tr");
+    return (row.effects().isEmpty() ? line : line.styled("explained"))
         .holding(
             small(name, "aside", row.aside()),
             small(reading, "aside", row.other()),
             ruler,
             Markup.element("td").styled("note").holding(note(row)));
+  }
+
+  /** A row of its own under the setting, as wide as the page. */
+  private static Markup.Element effects(List<String> effects) {
+    Markup.Element cell = Markup.element("td").with("colspan", String.valueOf(COLUMNS));
+    for (String effect : effects) {
+      cell = cell.holding(Markup.element("p").saying(effect));
+    }
+    return Markup.element("tr").styled("effects").holding(cell);
   }
 
   private static Markup.Element small(Markup.Element cell, String classes, String text) {

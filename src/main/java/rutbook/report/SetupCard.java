@@ -107,7 +107,8 @@ final class SetupCard {
         of.words().other(placed.reading()),
         Optional.of(CardOf.picture(drawing, name + ": " + reading)),
         of.words().note(sheet, setting, standing, baseline),
-        of.words().alarm(standing));
+        of.words().alarm(standing),
+        List.of());
   }
 
   /** What was felt on it, worst first; empty when nothing was. */

@@ -90,7 +90,8 @@ final class ShopCard {
               Optional.of(
                   CardOf.picture(RulerDrawing.of(ruler, CardOf.RULER), name + ": " + reading)),
               of.words().say("limits", of.phrases().amounts().limits(sheet.limits(setting))),
-              ""));
+              "",
+              List.of()));
     }
     return new Card.Rulers(of.phrases().sentence(of.words().say("mark.BASELINE")), rows);
   }

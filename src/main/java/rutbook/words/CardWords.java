@@ -7,6 +7,7 @@ import java.util.Optional;
 import java.util.Set;
 import rutbook.compare.Room;
 import rutbook.compare.SagKind;
+import rutbook.compare.SagRow;
 import rutbook.compare.Standing;
 import rutbook.drawing.MarkGlyph;
 import rutbook.notebook.Carrier;
@@ -109,23 +110,15 @@ public final class CardWords {
   }
 
   /** One sag on both sides of a comparison. */
-  public String sag(
-      End end, SagKind kind, Optional<Amount> from, Optional<Amount> to, Optional<Range> window) {
-    String before = from.map(this::both).orElse(phrases.say("Compare", "unknown"));
-    String after = to.map(this::both).orElse(phrases.say("Compare", "unknown"));
-    String line =
-        window
-            .map(
-                wish ->
-                    say(
-                        "sag.wish.change",
-                        end,
-                        sagName(kind),
-                        before,
-                        after,
-                        phrases.amounts().limits(wish)))
-            .orElseGet(() -> say("sag.change", end, sagName(kind), before, after));
-    return phrases.sentence(line);
+  public String sag(SagRow row) {
+    String before = row.from().map(this::both).orElse(phrases.say("Compare", "unknown"));
+    String after = row.to().map(this::both).orElse(phrases.say("Compare", "unknown"));
+    String moved = row.isSame() ? say("sag.same", before) : say("sag.moved", before, after);
+    String said = say("sag.line", row.end(), sagName(row.kind()), moved);
+    return phrases.sentence(
+        row.window()
+            .map(wish -> say("sag.wish", said, phrases.amounts().limits(wish)))
+            .orElse(said));
   }
 
   private String sagName(SagKind kind) {

@@ -70,6 +70,10 @@ public final class CompareWords {
   }
 
   public String sag(SagRow row) {
+    if (row.isSame()) {
+      return phrases.say(
+          AREA, "sag.same", sagName(row.kind()), phrases.name(row.end()), amount(row.from()));
+    }
     return phrases.say(
         AREA,
         "sag",

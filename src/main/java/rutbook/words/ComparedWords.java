@@ -84,11 +84,17 @@ public final class ComparedWords {
     ForkFigures.Drawn from = curves.from().found().orElseThrow();
     ForkFigures.Drawn to = curves.to().found().orElseThrow();
     List<String> said = new ArrayList<>();
-    said.add(say("reserve.from", joule(from.whole()), joule(to.whole())));
+    said.add(reserve("reserve.from", from.whole(), to.whole()));
     if (from.fromSag().isPresent() && to.fromSag().isPresent()) {
-      said.add(say("reserve.sag", joule(from.fromSag().get()), joule(to.fromSag().get())));
+      said.add(reserve("reserve.sag", from.fromSag().get(), to.fromSag().get()));
     }
     return said;
+  }
+
+  private String reserve(String key, Reserve from, Reserve to) {
+    String before = joule(from);
+    String after = joule(to);
+    return before.equals(after) ? say(key + ".same", before) : say(key, before, after);
   }
 
   private String joule(Reserve reserve) {

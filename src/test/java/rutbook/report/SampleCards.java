@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Map;
 import rutbook.compare.FullComparison;
 import rutbook.compare.Subject;
+import rutbook.json.RulesJson;
 import rutbook.notebook.Bike;
 import rutbook.notebook.Entry;
 import rutbook.notebook.Notebook;
@@ -14,8 +15,10 @@ import rutbook.notebook.Sheet;
 import rutbook.notebook.Shelf;
 import rutbook.notebook.Timeline;
 import rutbook.notebook.Track;
+import rutbook.reasoning.MoveEffects;
 import rutbook.samples.Samples;
 import rutbook.units.Display;
+import rutbook.words.EffectWords;
 import rutbook.words.Phrases;
 
 /** Every kind of card of the samples, for the tests of this package. */
@@ -70,8 +73,15 @@ final class SampleCards {
               best ->
                   cards.put(
                       name + "-best-" + track.id(),
-                      maker.card(FullComparison.of(timeline, now, best))));
+                      compared(notebook, phrases, FullComparison.of(timeline, now, best))));
     }
+  }
+
+  /** With what the differences do, as the terminal and the window hand it over. */
+  static Card compared(Notebook notebook, Phrases phrases, FullComparison comparison) {
+    MoveEffects effects = MoveEffects.of(notebook, timeline(notebook), RulesJson.ofTheTrade());
+    return cards(notebook, phrases)
+        .card(comparison, new EffectWords(phrases).lines(effects, comparison.sides()));
   }
 
   /** The season with hostile text wherever a person can type. */

@@ -87,6 +87,13 @@ class ComparePageTest extends ApplicationTest {
   }
 
   @Test
+  void belowEachDifferenceStandsWhatTheTradeAndWhatTheOwnMotosSay() {
+    assertThat(text("compare-fork-compression").lines())
+        .anyMatch(line -> line.startsWith("The trade expects"))
+        .anyMatch(line -> line.startsWith("Your motos, in clean"));
+  }
+
+  @Test
   void swappedSidesSayTheOppositeSense() {
     touch("compare-swap");
     assertThat(said("compare-from")).startsWith("Best of Saltmarsh Dunes");
@@ -95,8 +102,8 @@ class ComparePageTest extends ApplicationTest {
 
   @Test
   void motosOfATrackAreComparedByTheirLapsAndNoiseIsNotCalledADifference() {
-    choose("compare-from", "Mar 7, 2026, moto 1");
-    choose("compare-to", "Oct 17, 2026, moto 1");
+    choose("compare-from", "7 Mar 2026, moto 1");
+    choose("compare-to", "17 Oct 2026, moto 1");
     assertThat(text("compare-laps")).contains("s a lap", "noise");
     assertThat(text("compare-tracks")).isEmpty();
     assertThat(text("compare-curves")).contains("J →");
@@ -113,14 +120,14 @@ class ComparePageTest extends ApplicationTest {
 
   @Test
   void theSidesStayChosenWhileAnotherPageIsLookedAt() {
-    choose("compare-from", "Mar 7, 2026, moto 2");
+    choose("compare-from", "7 Mar 2026, moto 2");
     interact(
         () -> {
           window.go(new Place.Log());
           window.go(new Place.Compare());
           scene.getRoot().applyCss();
         });
-    assertThat(said("compare-from")).contains("Mar 7, 2026, moto 2");
+    assertThat(said("compare-from")).contains("7 Mar 2026, moto 2");
   }
 
   @Test

@@ -30,7 +30,7 @@ final class StandIns {
         editor,
         () -> unused(editor, ids),
         Clock.fixed(today.atTime(LocalTime.NOON).toInstant(ZoneOffset.UTC), ZoneOffset.UTC),
-        look.language().map(Language::locale).orElse(Locale.ENGLISH),
+        look.language().map(Language::locale).orElse(Locale.UK),
         RulesJson.ofTheTrade(),
         new NoFiles(),
         new AlwaysSaved(),

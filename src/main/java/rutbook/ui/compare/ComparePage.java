@@ -12,15 +12,18 @@ import javafx.scene.layout.HBox;
 import javafx.scene.layout.Priority;
 import javafx.scene.layout.VBox;
 import javafx.util.StringConverter;
+import rutbook.compare.Comparison;
 import rutbook.compare.FullComparison;
 import rutbook.drawing.MarkGlyph;
 import rutbook.notebook.Bike;
 import rutbook.notebook.Notebook;
 import rutbook.notebook.Timeline;
+import rutbook.reasoning.MoveEffects;
 import rutbook.ui.Desk;
 import rutbook.ui.Page;
 import rutbook.ui.controls.Keys;
 import rutbook.ui.fx.DrawingView;
+import rutbook.words.EffectWords;
 
 /** Two sides of the rider's choice: what differs, what it was like, and whether it matters. */
 public final class ComparePage extends Page {
@@ -146,10 +149,26 @@ public final class ComparePage extends Page {
 
   private void shown(FullComparison comparison) {
     Label differs = Keys.label(desk().text("compare.settings"), "card-title");
-    VBox settings = new VBox(6, differs, new SettingRows(desk(), comparison.sides()));
+    SettingRows rows = new SettingRows(desk(), comparison.sides());
+    explain(rows, comparison.sides());
+    VBox settings = new VBox(6, differs, rows);
     body.getChildren().setAll(settings);
     for (Node part : new RideParts(desk()).of(comparison)) {
       body.getChildren().add(part);
     }
+  }
+
+  /** Rules and own motos are asked apart from the rest, which is shown meanwhile. */
+  private void explain(SettingRows rows, Comparison sides) {
+    Notebook notebook = desk().notebook();
+    Timeline timeline = timeline().orElseThrow();
+    EffectWords words = new EffectWords(desk().phrases());
+    desk()
+        .background()
+        .run(
+            "compare-effects",
+            () -> words.lines(MoveEffects.of(notebook, timeline, desk().rules()), sides),
+            rows::explain,
+            fault -> {});
   }
 }

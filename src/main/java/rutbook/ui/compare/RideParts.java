@@ -72,8 +72,7 @@ final class RideParts {
   private Optional<Node> sagAndGround(FullComparison comparison) {
     List<Node> lines = new ArrayList<>();
     for (SagRow row : comparison.sides().sag()) {
-      lines.add(
-          Keys.prose(cardWords.sag(row.end(), row.kind(), row.from(), row.to(), row.window())));
+      lines.add(Keys.prose(cardWords.sag(row)));
     }
     String from = comparing.conditions(comparison.sides().from().conditions());
     String to = comparing.conditions(comparison.sides().to().conditions());

@@ -1,7 +1,9 @@
 package rutbook.ui.compare;
 
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.stream.Collectors;
 import javafx.geometry.Pos;
@@ -19,6 +21,7 @@ import rutbook.drawing.ComparedRuler;
 import rutbook.drawing.Ruler;
 import rutbook.drawing.RulerDrawing;
 import rutbook.notebook.Setting;
+import rutbook.notebook.SettingId;
 import rutbook.notebook.Sheet;
 import rutbook.ui.Desk;
 import rutbook.ui.controls.Keys;
@@ -36,9 +39,10 @@ final class SettingRows extends VBox {
   private final Comparison comparison;
   private final CompareWords words;
   private final CardWords cardWords;
+  private final Map<SettingId, VBox> below = new HashMap<>();
 
   SettingRows(Desk desk, Comparison comparison) {
-    super(4);
+    super(8);
     this.desk = desk;
     this.comparison = comparison;
     this.words = new CompareWords(desk.phrases());
@@ -83,9 +87,23 @@ final class SettingRows extends VBox {
     drawn.setMaxWidth(desk.em() * 34);
     HBox line =
         new HBox(10, wide(Keys.prose(name, "strong"), NAME), wide(Keys.prose(said), SAID), drawn);
-    line.setId("compare-" + setting.id());
     line.setAlignment(Pos.TOP_LEFT);
-    return line;
+    VBox whole = new VBox(0, line);
+    whole.setId("compare-" + setting.id());
+    below.put(setting.id(), whole);
+    return whole;
+  }
+
+  /**
+   * Says below each setting what its difference does.
+   *
+   * @param effects one line of the trade, one of the rider's own motos
+   */
+  void explain(Map<SettingId, List<String>> effects) {
+    effects.forEach(
+        (setting, lines) ->
+            lines.forEach(
+                line -> below.get(setting).getChildren().add(Keys.prose(line, "soft", "effect"))));
   }
 
   /** Both legs on lines of their own where they moved differently, and what is wrong, last. */
