@@ -1,16 +1,21 @@
 package rutbook.cli;
 
+import rutbook.notebook.Track;
 import rutbook.reasoning.Bother;
 import rutbook.reasoning.NextChange;
+import rutbook.reasoning.StartAtTrack;
 import rutbook.reasoning.Suggestion;
 import rutbook.words.ReasoningWords;
+import rutbook.words.StartWords;
 
 /** The next change as lines in a terminal. */
 final class NextPages {
+  private final OpenedNotebook opened;
   private final Terminal terminal;
   private final ReasoningWords words;
 
   NextPages(OpenedNotebook opened, Terminal terminal) {
+    this.opened = opened;
     this.terminal = terminal;
     this.words = new ReasoningWords(opened.phrases());
   }
@@ -28,6 +33,18 @@ final class NextPages {
     }
     next.ask().forEach(each -> terminal.line(2, words.ask(each)));
     answer(next, false);
+  }
+
+  /** What to start with at a track. */
+  void start(Track track, StartAtTrack start) {
+    StartWords starting = new StartWords(opened.phrases());
+    terminal.line(starting.title(track.name()));
+    terminal.line(2, starting.like(start, track, opened.notebook().shelf()));
+    start.settings().forEach(each -> terminal.line(2, starting.setting(each)));
+    if (start.like().isPresent()) {
+      terminal.line(starting.how());
+    }
+    terminal.line(starting.caution());
   }
 
   /** The answer alone, without its reasons. */

@@ -97,7 +97,20 @@ final class References {
         opened.say("no-moto", day, String.valueOf(number - left), String.valueOf(number)));
   }
 
-  private Subject best(String name) {
+  /**
+   * The track of a name, or of an id.
+   *
+   * @throws Refusal when there is none
+   */
+  Track track(String name) {
+    List<Track> byId =
+        opened.notebook().shelf().tracks().stream()
+            .filter(each -> each.id().text().equals(name))
+            .toList();
+    return byId.isEmpty() ? tracks(spelt(name)).get(0) : byId.get(0);
+  }
+
+  private List<Track> tracks(String name) {
     List<Track> tracks =
         opened.notebook().shelf().tracks().stream()
             .filter(each -> spelt(each.name()).equalsIgnoreCase(name))
@@ -105,6 +118,11 @@ final class References {
     if (tracks.isEmpty()) {
       throw Refusal.use(opened.say("no-track", name, trackNames()));
     }
+    return tracks;
+  }
+
+  private Subject best(String name) {
+    List<Track> tracks = tracks(name);
     return tracks.stream()
         .flatMap(track -> Subject.best(timeline, track).stream())
         .findFirst()

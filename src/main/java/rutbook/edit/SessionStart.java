@@ -3,15 +3,18 @@ package rutbook.edit;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import rutbook.notebook.Bike;
 import rutbook.notebook.Bounds;
+import rutbook.notebook.Change;
 import rutbook.notebook.Entry;
 import rutbook.notebook.Notebook;
 import rutbook.notebook.NotebookException;
 import rutbook.notebook.Placed;
 import rutbook.notebook.Reading;
 import rutbook.notebook.Setting;
+import rutbook.notebook.SettingId;
 import rutbook.notebook.Setup;
 import rutbook.notebook.Sheet;
 import rutbook.notebook.Timeline;
@@ -36,6 +39,17 @@ public final class SessionStart {
       placed.add(placed(sheet, setting, reading));
     }
     return new Setup(placed);
+  }
+
+  /** What has to be moved on the bike as it was left so that it reads as wanted. */
+  public static List<Change> changes(
+      Notebook notebook, Bike bike, LocalDate day, Map<SettingId, Reading> wanted) {
+    Setup left = asLeft(notebook, bike, day);
+    return left.placed().stream()
+        .filter(placed -> wanted.containsKey(placed.setting()))
+        .filter(placed -> !placed.reading().sameAs(wanted.get(placed.setting())))
+        .map(placed -> Change.of(placed.setting(), wanted.get(placed.setting())))
+        .toList();
   }
 
   /** As set where it may be chosen on the sheet, as found where it may not. */

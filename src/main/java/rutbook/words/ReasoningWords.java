@@ -3,6 +3,7 @@ package rutbook.words;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import rutbook.notebook.Work;
 import rutbook.reasoning.Bother;
 import rutbook.reasoning.Complaint;
 import rutbook.reasoning.GateCard;
@@ -115,8 +116,13 @@ public final class ReasoningWords {
     }
     said.addAll(own(suggestion));
     suggestion.room().ifPresent(room -> said.add(room(room, suggestion.nearStop())));
-    said.add(phrases.say(AREA, "work." + suggestion.setting().work().name()));
+    said.add(work(suggestion.setting().work()));
     return said;
+  }
+
+  /** Where the work is done: "at the track, in a minute". */
+  public String work(Work work) {
+    return phrases.say(AREA, "work." + work.name());
   }
 
   /** "Front harsh, square edges and rocks: about 1.2 less (0.4 less to 2.0 less)". */

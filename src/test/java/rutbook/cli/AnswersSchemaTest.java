@@ -136,6 +136,8 @@ class AnswersSchemaTest {
       answer("rebuild", "any" + seed, "--fork", "--changed", "spring");
     }
     answer("sag", "season", "--units", "us");
+    answer("next", "season", "--start", "Kestrel Bank");
+    answer("next", "bench", "--start", "hollow");
     answer("fork", "season", "--fill", "350 mL");
     answer("oil", "season", "--blend", "Cartridge oil, thin", "--blend", "Cartridge oil, summer");
     answer("compare", "season", "track:Quarry Hollow", "track:Saltmarsh Dunes");

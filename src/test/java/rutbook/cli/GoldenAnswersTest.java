@@ -31,6 +31,7 @@ class GoldenAnswersTest {
               Map.entry("log", "log season"),
               Map.entry("compare", "compare season 2026-10-17#1 2026-10-17#2"),
               Map.entry("next", "next season --at 2026-10-17#1"),
+              Map.entry("start", "next season --start kestrel-bank"),
               Map.entry("rebuild", "rebuild season --fork --changed oil,seals"),
               Map.entry("check", "check season"),
               Map.entry("fork", "fork season"),

@@ -49,6 +49,7 @@ import rutbook.physics.SpringVerdict;
 import rutbook.physics.ViscosityIndex;
 import rutbook.reasoning.NextChange;
 import rutbook.reasoning.SectionGroup;
+import rutbook.reasoning.StartAtTrack;
 import rutbook.rebuild.Ask;
 import rutbook.rebuild.Caution;
 import rutbook.rebuild.DoneWhen;
@@ -113,6 +114,7 @@ class AnswersWordsTest {
           entry("historyMark.kind", SettingHistory.Kind.class),
           entry("lapComparison.state", LapComparison.State.class),
           entry("settingAtTracks.verdict", TrackDifference.Verdict.class),
+          entry("startSetting.basis", StartAtTrack.Basis.class),
           entry("suggestion.work", Work.class));
 
   /** No words of an enum: exit codes, signs of units, grades as printed, what was chosen. */

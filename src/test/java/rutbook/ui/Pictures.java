@@ -191,6 +191,16 @@ public final class Pictures {
                         new SaveLight.State.Failed(
                             "There is no room left on the disk for season.rutbook."))));
     views.add(new View("season-new", season, shown -> shown.touch("log-new")));
+    views.add(
+        new View(
+            "season-new-start",
+            season,
+            shown -> {
+              shown.touch("log-new");
+              Node track = shown.scene().lookup("#new-track");
+              ((javafx.scene.control.ComboBox<?>) track).getEditor().setText("Hazel Pit");
+              shown.touch("new-start-with");
+            }));
     views.addAll(BenchJobs.views());
     views.addAll(BikePictures.views(notebooks));
     views.addAll(RiddenSuggestions.views());

@@ -57,6 +57,7 @@ public final class LogPage extends Page {
   private final StackPane body = new StackPane();
   private final StackPane newSession = new StackPane();
   private final Button make;
+  private final Node filters;
   private LogFilter filter = LogFilter.ALL;
   private Notebook shown;
 
@@ -76,7 +77,8 @@ public final class LogPage extends Page {
     kinds.offer(KINDS);
     make = Keys.mainKey("log-new", desk.text("log.new"), this::newThing);
     trustBox = new VBox(2, trust, Keys.label(desk.text("log.trust"), "soft", "condensed"));
-    getChildren().addAll(header(), newSession, filters(), body);
+    filters = filters();
+    getChildren().addAll(header(), newSession, filters, body);
     VBox.setVgrow(body, Priority.ALWAYS);
     body.setMinHeight(0);
     list();
@@ -233,10 +235,22 @@ public final class LogPage extends Page {
     NewSession form = new NewSession(desk(), desk().bike().get(), this::closeForm);
     newSession.getChildren().setAll(form);
     newSession.setManaged(true);
+    form.choosing().addListener((choosing, before, now) -> giveRoom(now));
     form.requestFocus();
   }
 
+  /** While a start is chosen the entries give it their place. */
+  private void giveRoom(boolean all) {
+    for (Node each : List.of(filters, body)) {
+      each.setVisible(!all);
+      each.setManaged(!all);
+    }
+    newSession.setMinHeight(all ? 0 : USE_COMPUTED_SIZE);
+    VBox.setVgrow(newSession, all ? Priority.ALWAYS : Priority.NEVER);
+  }
+
   private void closeForm() {
+    giveRoom(false);
     newSession.getChildren().clear();
     newSession.setManaged(false);
   }

@@ -2,43 +2,34 @@ package rutbook.ui.log;
 
 import java.time.DateTimeException;
 import java.time.LocalDate;
-import java.util.ArrayList;
 import java.util.List;
-import java.util.Locale;
 import java.util.Optional;
+import javafx.beans.property.BooleanProperty;
+import javafx.beans.property.ReadOnlyBooleanProperty;
+import javafx.beans.property.SimpleBooleanProperty;
 import javafx.geometry.Pos;
 import javafx.scene.Node;
+import javafx.scene.control.Button;
 import javafx.scene.control.ComboBox;
 import javafx.scene.control.Label;
 import javafx.scene.control.TextField;
+import javafx.scene.control.ToggleButton;
 import javafx.scene.layout.HBox;
+import javafx.scene.layout.Priority;
 import javafx.scene.layout.VBox;
-import rutbook.edit.Edit;
-import rutbook.edit.EntryEdit;
 import rutbook.edit.SessionStart;
-import rutbook.edit.ShelfEdit;
 import rutbook.notebook.Bike;
-import rutbook.notebook.Conditions;
-import rutbook.notebook.Entry;
-import rutbook.notebook.EntryId;
-import rutbook.notebook.Head;
-import rutbook.notebook.Moto;
-import rutbook.notebook.MotoId;
-import rutbook.notebook.MotoKind;
-import rutbook.notebook.Report;
-import rutbook.notebook.Rider;
-import rutbook.notebook.RiderId;
+import rutbook.notebook.Change;
 import rutbook.notebook.Track;
 import rutbook.notebook.TrackId;
 import rutbook.ui.Desk;
-import rutbook.ui.Place;
 import rutbook.ui.controls.Keys;
 import rutbook.units.Amount;
 import rutbook.units.AmountException;
 import rutbook.units.AmountText;
 import rutbook.units.Duration;
 
-/** The few questions of a new session: where, when, what the meter read. */
+/** The few questions of a new session: where, when, what the meter read, what to start with. */
 final class NewSession extends VBox {
   private final Desk desk;
   private final Bike bike;
@@ -47,6 +38,11 @@ final class NewSession extends VBox {
   private final TextField day = new TextField();
   private final TextField meter = new TextField();
   private final Label error = Keys.prose("", "error");
+  private final Label note;
+  private final ToggleButton ask;
+  private final Button begin;
+  private final StartChoice start;
+  private final BooleanProperty choosing = new SimpleBooleanProperty();
 
   NewSession(Desk desk, Bike bike, Runnable close) {
     super(10);
@@ -62,20 +58,76 @@ final class NewSession extends VBox {
     meter.setId("new-meter");
     meter.setPrefColumnCount(6);
     error.setId("new-error");
+    begin = Keys.mainKey("new-start", desk.text("new.start"), this::start);
+    note = Keys.prose(desk.text("new.as.left"), "soft");
+    ask = Keys.choice("new-start-with", desk.text("new.start.with"), this::choose);
+    start = new StartChoice(desk, bike);
     HBox fields =
         new HBox(
             12,
             field("new.track", track),
             field("new.day", day),
             field("new.meter", meter),
-            Keys.mainKey("new-start", desk.text("new.start"), this::start),
+            begin,
             Keys.key("new-cancel", desk.text("new.cancel"), close));
     fields.setAlignment(Pos.BOTTOM_LEFT);
-    getChildren()
-        .addAll(
-            Keys.label(desk.text("new.title"), "card-title"),
-            fields,
-            Keys.label(desk.text("new.as.left"), "soft"));
+    HBox.setHgrow(note, Priority.ALWAYS);
+    note.setMaxWidth(Double.MAX_VALUE);
+    HBox below = new HBox(12, ask, note);
+    below.setAlignment(Pos.CENTER_LEFT);
+    VBox.setVgrow(start, Priority.ALWAYS);
+    getChildren().addAll(Keys.label(desk.text("new.title"), "card-title"), fields, below, start);
+    start.managedProperty().bind(choosing);
+    start.visibleProperty().bind(choosing);
+    track.getEditor().textProperty().addListener((text, before, now) -> trackChanged());
+    trackChanged();
+  }
+
+  /** Whether the start is being chosen, which needs the room of the page. */
+  ReadOnlyBooleanProperty choosing() {
+    return choosing;
+  }
+
+  /** Where the bike was never ridden, the question is put without being asked for. */
+  private void trackChanged() {
+    String name = track.getEditor().getText().strip();
+    boolean never = !name.isEmpty() && sessionsAt(name) == 0;
+    note.setText(desk.text(never ? "new.never.here" : "new.as.left"));
+    ask.setSelected(choosing.get());
+    if (choosing.get()) {
+      work();
+    }
+  }
+
+  private long sessionsAt(String name) {
+    Optional<TrackId> id = known(name).map(Track::id);
+    return desk.timeline(bike.id()).sessions().stream()
+        .filter(each -> id.equals(Optional.of(each.track())))
+        .count();
+  }
+
+  private void choose() {
+    choosing.set(ask.isSelected());
+    begin.setText(desk.text(choosing.get() ? "new.start.take.all" : "new.start"));
+    if (choosing.get()) {
+      work();
+    }
+  }
+
+  private void work() {
+    String name = track.getEditor().getText().strip();
+    LocalDate on = typedDay().filter(each -> !isBeforeTheBike(each)).orElse(desk.today());
+    if (!name.isEmpty()) {
+      start.show(known(name).orElseGet(() -> unknown(new TrackId("new"), name)), on);
+    }
+  }
+
+  private static Track unknown(TrackId id, String name) {
+    return new Track(id, name, Optional.empty(), Optional.empty(), "");
+  }
+
+  private boolean isBeforeTheBike(LocalDate typed) {
+    return typed.isBefore(bike.sheets().get(0).from());
   }
 
   private VBox field(String key, javafx.scene.control.Control control) {
@@ -107,7 +159,7 @@ final class NewSession extends VBox {
       refuse(desk.text("new.bad.date", desk.today().toString()), day);
       return;
     }
-    if (typedDay.get().isBefore(bike.sheets().get(0).from())) {
+    if (isBeforeTheBike(typedDay.get())) {
       refuse(desk.text("new.bad.day", bike.sheets().get(0).from()), day);
       return;
     }
@@ -134,68 +186,14 @@ final class NewSession extends VBox {
   }
 
   private void make(String trackName, LocalDate on, Optional<Amount> hours) {
-    List<Edit> edits = new ArrayList<>();
-    TrackId trackId = trackId(trackName, edits);
-    RiderId rider = rider(edits);
-    EntryId id = new EntryId(desk.ids().next());
-    Head head =
-        Head.of(id, bike.id(), on, SessionStart.orderOn(desk.notebook(), bike, on))
-            .withMeter(hours);
-    Moto first =
-        new Moto(
-            new MotoId(desk.ids().next()),
-            MotoKind.MOTO,
-            List.of(),
-            Report.EMPTY,
-            Optional.empty(),
-            "");
-    edits.add(
-        new EntryEdit.Add(
-            new Entry.Session(
-                head,
-                trackId,
-                rider,
-                Conditions.NOT_NOTED,
-                SessionStart.asLeft(desk.notebook(), bike, on),
-                List.of(first),
-                Optional.empty())));
-    Edit edit = edits.size() == 1 ? edits.get(0) : new Edit.Together(edits);
-    desk.make(edit)
-        .ifPresentOrElse(
-            refused -> refuse(desk.text("refused.other", refused.getMessage()), track),
-            () -> {
-              close.run();
-              desk.go(new Place.Session(id));
-            });
+    List<Change> changes = choosing.get() ? start.taken(on) : List.of();
+    new BegunSession(desk, bike)
+        .make(trackName, on, hours, changes)
+        .ifPresentOrElse(refused -> refuse(desk.settingWords().refusal(refused), track), close);
   }
 
-  /** The track of that name, or a new one put on the shelf. */
-  private TrackId trackId(String name, List<Edit> edits) {
-    String wanted = name.toLowerCase(Locale.ROOT);
-    Optional<Track> known =
-        desk.notebook().shelf().tracks().stream()
-            .filter(each -> each.name().toLowerCase(Locale.ROOT).equals(wanted))
-            .findFirst();
-    if (known.isPresent()) {
-      return known.get().id();
-    }
-    TrackId id = new TrackId(desk.ids().next());
-    edits.add(new ShelfEdit.PutTrack(new Track(id, name, Optional.empty(), Optional.empty(), "")));
-    return id;
-  }
-
-  /** Who rode last, or the first rider, or a new one where there is none yet. */
-  private RiderId rider(List<Edit> edits) {
-    Optional<RiderId> known =
-        SessionStart.last(desk.notebook(), bike)
-            .map(Entry.Session::rider)
-            .or(() -> desk.notebook().shelf().riders().stream().findFirst().map(Rider::id));
-    if (known.isPresent()) {
-      return known.get();
-    }
-    RiderId id = new RiderId(desk.ids().next());
-    edits.add(new ShelfEdit.PutRider(new Rider(id, desk.text("new.rider"), List.of())));
-    return id;
+  private Optional<Track> known(String name) {
+    return BegunSession.known(desk.notebook(), name);
   }
 
   private void refuse(String sentence, Node field) {
