@@ -270,7 +270,7 @@ public final class NotebookFile implements AutoCloseable {
       Optional<FileFault> noBackup = backUp(before);
       attempted = Optional.of(Seen.of(bytes, clock.instant()));
       durable.replace(path, bytes, look);
-      seen = attempted.map(it -> new Seen(it.size(), timeOnDisk(it.modified()), it.hash()));
+      seen = attempted.map(it -> new Seen(it.size(), timeOnDisk(it.modified()), it.sums()));
       attempted = Optional.empty();
       return Outcome.done(new Saved(path, clock.instant(), noBackup));
     } catch (IOException thrown) {

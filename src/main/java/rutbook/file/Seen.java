@@ -1,9 +1,9 @@
 package rutbook.file;
 
-import java.security.MessageDigest;
-import java.security.NoSuchAlgorithmException;
 import java.time.Instant;
-import java.util.HexFormat;
+import java.util.zip.CRC32;
+import java.util.zip.CRC32C;
+import java.util.zip.Checksum;
 
 /**
  * What the file was when it was last read or saved here, to notice that somebody else wrote it
@@ -11,23 +11,23 @@ import java.util.HexFormat;
  *
  * @param size bytes
  * @param modified the disk's time, to tell the rider; a time alone never counts as a change
- * @param hash SHA-256 of the bytes, in hexadecimal
+ * @param sums two cyclic sums of the bytes, 64 bits together. They are for what happens, not
+ *     against somebody who wants the same sums: whoever can do that could as well write the file.
+ *     They cost a tenth of a cryptographic hash.
  */
-record Seen(long size, Instant modified, String hash) {
+record Seen(long size, Instant modified, long sums) {
 
   static Seen of(byte[] bytes, Instant modified) {
-    return new Seen(bytes.length, modified, hash(bytes));
+    return new Seen(
+        bytes.length, modified, sum(new CRC32(), bytes) << 32 | sum(new CRC32C(), bytes));
+  }
+
+  private static long sum(Checksum checksum, byte[] bytes) {
+    checksum.update(bytes, 0, bytes.length);
+    return checksum.getValue();
   }
 
   boolean hasBytesOf(Seen other) {
-    return size == other.size && hash.equals(other.hash);
-  }
-
-  static String hash(byte[] bytes) {
-    try {
-      return HexFormat.of().formatHex(MessageDigest.getInstance("SHA-256").digest(bytes));
-    } catch (NoSuchAlgorithmException impossible) {
-      throw new IllegalStateException("every Java platform has SHA-256", impossible);
-    }
+    return size == other.size && sums == other.sums;
   }
 }

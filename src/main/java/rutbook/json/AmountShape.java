@@ -14,22 +14,13 @@ import rutbook.units.Unit;
 final class AmountShape implements Shape<Amount> {
   static final AmountShape AMOUNT = new AmountShape();
 
+  private static final Repeats.Making<Amount> PARSED = AmountShape::parsed;
+
   private AmountShape() {}
 
   @Override
   public Amount read(In in) throws IOException {
-    return amount(in, in.text(Expected.AMOUNT));
-  }
-
-  /** The amount of a text that was read already. */
-  static Amount amount(In in, String text) {
-    Amount known = in.amounts().get(text);
-    if (known != null) {
-      return known;
-    }
-    Amount parsed = parsed(in, text);
-    in.amounts().put(text, parsed);
-    return parsed;
+    return in.repeated(PARSED, Expected.AMOUNT);
   }
 
   private static Amount parsed(In in, String text) {

@@ -1,6 +1,5 @@
 package rutbook.json;
 
-import com.fasterxml.jackson.core.JsonToken;
 import java.io.IOException;
 import java.util.function.Function;
 import rutbook.json.JsonFault.Expected;
@@ -22,11 +21,11 @@ import rutbook.notebook.TrackId;
 /** Every kind of id is its text. */
 final class Ids {
   static final Shape<NotebookId> NOTEBOOK = shape(NotebookId::new);
-  static final Shape<RiderId> RIDER = shape(RiderId::new);
-  static final Shape<BikeId> BIKE = shape(BikeId::new);
-  static final Shape<TrackId> TRACK = shape(TrackId::new);
+  static final Shape<RiderId> RIDER = repeated(RiderId::new);
+  static final Shape<BikeId> BIKE = repeated(BikeId::new);
+  static final Shape<TrackId> TRACK = repeated(TrackId::new);
   static final Shape<OilId> OIL = shape(OilId::new);
-  static final Shape<SettingId> SETTING = new SettingIds(shape(SettingId::new));
+  static final Shape<SettingId> SETTING = repeated(SettingId::new);
   static final Shape<ChamberId> CHAMBER = shape(ChamberId::new);
   static final Shape<ServiceId> SERVICE = shape(ServiceId::new);
   static final Shape<EntryId> ENTRY = shape(EntryId::new);
@@ -37,25 +36,25 @@ final class Ids {
 
   private Ids() {}
 
-  /** One object for each id of a setting, however often it stands in a file. */
-  record SettingIds(Shape<SettingId> text) implements Shape<SettingId> {
-    @Override
-    public SettingId read(In in) throws IOException {
-      if (in.token() != JsonToken.VALUE_STRING) {
-        return text.read(in);
-      }
-      SettingId known = in.settings().get(in.parser().getText());
-      if (known == null) {
-        known = text.read(in);
-        in.settings().put(known.text(), known);
-      }
-      return known;
+  /** Of ids that stand in a file again and again there is one object each. */
+  record Repeated<T extends Id>(Shape<T> each, Repeats.Making<T> made) implements Shape<T> {
+    Repeated(Shape<T> each) {
+      this(each, (in, text) -> each.read(in));
     }
 
     @Override
-    public void write(SettingId value, Out out) throws IOException {
-      text.write(value, out);
+    public T read(In in) throws IOException {
+      return in.repeated(made, Expected.ID);
     }
+
+    @Override
+    public void write(T value, Out out) throws IOException {
+      each.write(value, out);
+    }
+  }
+
+  private static <T extends Id> Shape<T> repeated(Function<String, T> make) {
+    return new Repeated<>(shape(make));
   }
 
   private static <T extends Id> Shape<T> shape(Function<String, T> make) {

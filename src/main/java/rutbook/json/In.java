@@ -8,46 +8,28 @@ import com.fasterxml.jackson.core.JsonToken;
 import com.fasterxml.jackson.core.JsonTokenId;
 import java.io.IOException;
 import java.nio.charset.StandardCharsets;
-import java.util.HashMap;
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
 import rutbook.json.JsonFault.Expected;
 import rutbook.json.JsonFault.Kind;
-import rutbook.notebook.SettingId;
-import rutbook.units.Amount;
 
 /** A text being read: its tokens, and faults that know where they are. */
 final class In implements AutoCloseable {
   static final JsonFactory FACTORY = ReadingLimits.factory();
-  private static final int MOST_REMEMBERED = 20_000;
 
   private final byte[] bytes;
   private final JsonParser parser;
 
-  /** Amounts seen before: a notebook says "12 clicks" many thousand times. */
-  private final Map<String, Amount> amounts = new HashMap<>();
-
-  /** The same for the ids of settings, which are compared more than anything else. */
-  private final Map<String, SettingId> settings = new HashMap<>();
+  private final Repeats repeats = new Repeats();
 
   In(byte[] bytes) throws IOException {
     this.bytes = bytes;
     this.parser = FACTORY.createParser(bytes);
   }
 
-  Map<String, Amount> amounts() {
-    if (amounts.size() > MOST_REMEMBERED) {
-      amounts.clear();
-    }
-    return amounts;
-  }
-
-  Map<String, SettingId> settings() {
-    if (settings.size() > MOST_REMEMBERED) {
-      settings.clear();
-    }
-    return settings;
+  /** What was read before. */
+  Repeats repeats() {
+    return repeats;
   }
 
   JsonToken next() throws IOException {
@@ -80,6 +62,12 @@ final class In implements AutoCloseable {
   String text(Expected expected) throws IOException {
     require(JsonToken.VALUE_STRING, expected);
     return parser.getText();
+  }
+
+  /** What is made of the current text, which stands in a file often. */
+  <T> T repeated(Repeats.Making<T> maker, Expected expected) throws IOException {
+    require(JsonToken.VALUE_STRING, expected);
+    return repeats.of(maker, this);
   }
 
   /** Throws unless the text ends here. */

@@ -18,6 +18,8 @@ class KindsShape<T> implements Shape<T> {
   private final Map<String, RecordShape<? extends T>> byKind = new LinkedHashMap<>();
   private final Map<Class<?>, RecordShape<? extends T>> byType = new HashMap<>();
 
+  private final Repeats.Making<RecordShape<? extends T>> kind = this::known;
+
   final <S extends T> void add(Class<S> type, RecordShape<S> shape) {
     byKind.put(shape.kind().orElseThrow(), shape);
     byType.put(type, shape);
@@ -32,7 +34,7 @@ class KindsShape<T> implements Shape<T> {
     in.require(JsonToken.START_OBJECT, Expected.OBJECT);
     if (in.next() == JsonToken.FIELD_NAME && in.fieldName().equals(RecordShape.KIND)) {
       in.next();
-      RecordShape<? extends T> shape = known(in, in.text(Expected.WORD));
+      RecordShape<? extends T> shape = in.repeated(kind, Expected.WORD);
       in.next();
       return shape.readFields(in, true);
     }

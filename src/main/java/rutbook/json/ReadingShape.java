@@ -13,7 +13,14 @@ import rutbook.notebook.WhyUnknown;
  * {"unknown": "stripped"}} in place of any of them.
  */
 final class ReadingShape implements Shape<Reading> {
+  private static final ValueShape VALUE = new ValueShape();
+
   static final ReadingShape READING = new ReadingShape();
+
+  private static final Repeats.Making<Reading> ONE =
+      (in, text) -> Reading.of(AmountShape.AMOUNT.read(in));
+  private static final Repeats.Making<Value> KNOWN =
+      (in, text) -> Value.of(AmountShape.AMOUNT.read(in));
 
   private final PairShape pair = new PairShape();
   private final UnknownShape unknown = new UnknownShape();
@@ -28,7 +35,7 @@ final class ReadingShape implements Shape<Reading> {
   @Override
   public Reading read(In in) throws IOException {
     if (in.token() == JsonToken.VALUE_STRING) {
-      return Reading.of(AmountShape.AMOUNT.read(in));
+      return in.repeated(ONE, Expected.READING);
     }
     in.require(JsonToken.START_OBJECT, Expected.READING);
     boolean isUnknown = in.next() == JsonToken.FIELD_NAME && in.fieldName().equals("unknown");
@@ -40,13 +47,13 @@ final class ReadingShape implements Shape<Reading> {
     if (reading instanceof Reading.Pair legs) {
       pair.write(legs, out);
     } else {
-      new ValueShape().write(((Reading.One) reading).value(), out);
+      VALUE.write(((Reading.One) reading).value(), out);
     }
   }
 
   private static final class PairShape extends RecordShape<Reading.Pair> {
-    private final Field<Value> left = required("left", new ValueShape(), Reading.Pair::left);
-    private final Field<Value> right = required("right", new ValueShape(), Reading.Pair::right);
+    private final Field<Value> left = required("left", VALUE, Reading.Pair::left);
+    private final Field<Value> right = required("right", VALUE, Reading.Pair::right);
 
     PairShape() {
       onOneLine();
@@ -83,7 +90,7 @@ final class ReadingShape implements Shape<Reading> {
     @Override
     public Value read(In in) throws IOException {
       if (in.token() == JsonToken.VALUE_STRING) {
-        return Value.of(AmountShape.AMOUNT.read(in));
+        return in.repeated(KNOWN, Expected.READING);
       }
       in.require(JsonToken.START_OBJECT, Expected.READING);
       return unknown.read(in);

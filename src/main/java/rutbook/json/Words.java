@@ -8,17 +8,21 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Set;
+import java.util.stream.Stream;
 import rutbook.json.JsonFault.Expected;
 import rutbook.json.JsonFault.Kind;
 
 /** The constants of an enum as small words with dashes: {@code out-from-closed}. */
 final class Words<E extends Enum<E>> implements Shape<E> {
-  private final List<E> constants;
+  private final List<String> words;
   private final Map<String, E> byWord = new HashMap<>();
+  private final Repeats.Making<E> known = this::constant;
 
   private Words(Class<E> type) {
-    constants = List.of(type.getEnumConstants());
-    constants.forEach(each -> byWord.put(word(each), each));
+    words = Stream.of(type.getEnumConstants()).map(Words::word).toList();
+    for (E each : type.getEnumConstants()) {
+      byWord.put(word(each), each);
+    }
   }
 
   static <E extends Enum<E>> Words<E> of(Class<E> type) {
@@ -36,7 +40,10 @@ final class Words<E extends Enum<E>> implements Shape<E> {
 
   @Override
   public E read(In in) throws IOException {
-    String word = in.text(Expected.WORD);
+    return in.repeated(known, Expected.WORD);
+  }
+
+  private E constant(In in, String word) {
     E constant = byWord.get(word);
     if (constant == null) {
       throw in.fault(Kind.UNKNOWN_WORD, word, Expected.WORD, words());
@@ -46,12 +53,12 @@ final class Words<E extends Enum<E>> implements Shape<E> {
 
   @Override
   public void write(E value, Out out) throws IOException {
-    out.text(word(value));
+    out.text(words.get(value.ordinal()));
   }
 
   /** Every word there is, in the order of the enum. */
   List<String> words() {
-    return constants.stream().map(Words::word).toList();
+    return words;
   }
 
   record Several<E extends Enum<E>>(Words<E> words, Class<E> type) implements Shape<Set<E>> {

@@ -104,14 +104,17 @@ public final class Checks {
   }
 
   public static <T> List<T> unique(String kind, List<T> things, Function<T, ?> key) {
-    list(kind, things);
-    Set<Object> seen = new HashSet<>();
-    for (T thing : things) {
+    List<T> kept = list(kind, things);
+    if (kept.size() < 2) {
+      return kept;
+    }
+    Set<Object> seen = new HashSet<>(2 * kept.size());
+    for (T thing : kept) {
       Object id = key.apply(thing);
       if (!seen.add(id)) {
         throw new NotebookException(Fault.TWICE, kind, id);
       }
     }
-    return List.copyOf(things);
+    return kept;
   }
 }

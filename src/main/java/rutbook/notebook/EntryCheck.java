@@ -14,7 +14,22 @@ import java.util.function.Function;
 final class EntryCheck {
   private final Shelf shelf;
   private final Function<EntryId, Entry> others;
-  private final Map<Sheet, Map<SettingId, Setting>> settings = new IdentityHashMap<>();
+  private final Map<Sheet, OnSheet> sheets = new IdentityHashMap<>();
+
+  /** The settings of a sheet, and the setup that was last seen to fit it. */
+  private static final class OnSheet {
+    private final Map<SettingId, Setting> byId = new HashMap<>();
+    private Setup fits = Setup.EMPTY;
+
+    OnSheet(Sheet sheet) {
+      sheet.settings().forEach(setting -> byId.put(setting.id(), setting));
+    }
+
+    /** Whether this very reading was seen to fit: neighbouring setups share what did not change. */
+    boolean knows(int place, Placed placed) {
+      return place < fits.placed().size() && fits.placed().get(place) == placed;
+    }
+  }
 
   EntryCheck(Shelf shelf, Function<EntryId, Entry> others) {
     this.shelf = shelf;
@@ -138,19 +153,29 @@ final class EntryCheck {
   }
 
   private void checkSetup(String place, Sheet sheet, Setup setup) {
+    OnSheet onSheet = onSheet(sheet);
+    if (setup == onSheet.fits && !setup.placed().isEmpty()) {
+      return;
+    }
     try {
       for (int i = 0; i < setup.placed().size(); i++) {
         Placed placed = setup.placed().get(i);
-        Setting setting = setting(sheet, i, placed.setting());
-        if (placed.how() == How.SET) {
-          Bounds.requireChoosable(sheet, setting, placed.reading());
-        } else {
-          Bounds.requireFits(setting, placed.reading());
+        if (!onSheet.knows(i, placed)) {
+          checkPlaced(sheet, setting(sheet, i, placed.setting()), placed);
         }
       }
       requireWhole(sheet, setup);
     } catch (NotebookException fault) {
       throw fault.in(place);
+    }
+    onSheet.fits = setup;
+  }
+
+  private static void checkPlaced(Sheet sheet, Setting setting, Placed placed) {
+    if (placed.how() == How.SET) {
+      Bounds.requireChoosable(sheet, setting, placed.reading());
+    } else {
+      Bounds.requireFits(setting, placed.reading());
     }
   }
 
@@ -178,17 +203,15 @@ final class EntryCheck {
   }
 
   private Setting setting(Sheet sheet, SettingId id) {
-    Setting setting = settings.computeIfAbsent(sheet, EntryCheck::byId).get(id);
+    Setting setting = onSheet(sheet).byId.get(id);
     if (setting == null) {
       throw unknown("setting", id);
     }
     return setting;
   }
 
-  private static Map<SettingId, Setting> byId(Sheet sheet) {
-    Map<SettingId, Setting> byId = new HashMap<>(2 * sheet.settings().size());
-    sheet.settings().forEach(setting -> byId.put(setting.id(), setting));
-    return byId;
+  private OnSheet onSheet(Sheet sheet) {
+    return sheets.computeIfAbsent(sheet, OnSheet::new);
   }
 
   /** Of the same bike: the settings of another mean something else. */

@@ -14,6 +14,9 @@ import rutbook.units.Dimension;
 public final class FaultWords {
   private static final String AREA = "Faults";
 
+  /** Letters of the longest name that a notebook takes. */
+  private static final int LONGEST_QUOTE = 120;
+
   private final Phrases phrases;
 
   public FaultWords(Phrases phrases) {
@@ -86,7 +89,14 @@ public final class FaultWords {
 
   /** The word for a field of the notebook, or the text itself when it is somebody's name for it. */
   private String thing(String text) {
-    return phrases.sayIfKnown(AREA, key(text)).orElseGet(() -> phrases.safe(text));
+    return phrases.sayIfKnown(AREA, key(text)).orElseGet(() -> phrases.safe(quoted(text)));
+  }
+
+  /** Whole where it could be a name, cut where a damaged file makes it longer than any. */
+  private static String quoted(String text) {
+    return text.codePointCount(0, text.length()) <= LONGEST_QUOTE
+        ? text
+        : text.substring(0, text.offsetByCodePoints(0, LONGEST_QUOTE)) + "…";
   }
 
   static String key(String field) {

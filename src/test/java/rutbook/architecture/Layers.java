@@ -30,7 +30,8 @@ final class Layers {
           "compare",
           "reasoning",
           "rebuild",
-          "share");
+          "share",
+          "search");
 
   private static final Map<String, Row> MAP =
       new TreeMap<>(
@@ -44,6 +45,7 @@ final class Layers {
               row("reasoning", "figures", "stats", "notebook", "units"),
               row("rebuild", "reasoning", "figures", "notebook", "units"),
               row("share", "compare", "notebook", "units"),
+              row("search", "notebook"),
               row("drawing", "notebook", "units", "physics"),
               row("edit", "notebook", "units"),
               row(

@@ -20,11 +20,15 @@ import rutbook.notebook.NotebookId;
 import rutbook.notebook.Reading;
 import rutbook.notebook.Report;
 import rutbook.notebook.Section;
+import rutbook.notebook.Setup;
 import rutbook.notebook.Symptom;
 import rutbook.notebook.TravelUsed;
 import rutbook.units.Display;
 
-/** A notebook with as many sessions as nobody rides in a life, the same for the same seed. */
+/**
+ * A notebook with as many sessions as nobody rides in a life, the same for the same seed; each
+ * starts where the one before it ended.
+ */
 final class ManySessions {
   private static final LocalDate FIRST = LocalDate.of(1996, 1, 1);
 
@@ -36,14 +40,19 @@ final class ManySessions {
     entries.add(Bench.baseline(Bench.setup()));
     LocalDate from = Bench.bike().sheets().get(0).from();
     LocalDate first = FIRST.isBefore(from) ? from : FIRST;
+    Setup setup = Bench.setup();
     for (int i = 0; i < sessions; i++) {
+      List<Moto> motos = List.of(moto(i + "-1", random), moto(i + "-2", random));
       entries.add(
           Bench.session(
               "s-" + i,
               first.plusDays(i + 1L),
               random.nextBoolean() ? Bench.HOLLOW : Bench.DUNE,
-              Bench.setup(),
-              List.of(moto(i + "-1", random), moto(i + "-2", random))));
+              setup,
+              motos));
+      for (Moto moto : motos) {
+        setup = setup.after(moto.changes());
+      }
     }
     return Notebook.of(new NotebookId("many"), Bench.shelf(), entries, List.of(), Display.METRIC);
   }

@@ -39,7 +39,7 @@ import rutbook.units.Display;
  * new kind is thrown without being listed here, and one with a component of a new type fails until
  * that type is thrown too.
  */
-final class RandomEdits {
+public final class RandomEdits {
   private final Dice dice;
   private final Notebook notebook;
   private final RandomEntries entries;
@@ -53,7 +53,7 @@ final class RandomEdits {
   /**
    * @param notebook with a session at least
    */
-  RandomEdits(Dice dice, Notebook notebook) {
+  public RandomEdits(Dice dice, Notebook notebook) {
     this.dice = dice;
     this.notebook = notebook;
     this.entries = new RandomEntries(dice, notebook.shelf());
@@ -74,7 +74,7 @@ final class RandomEdits {
         : Arrays.stream(kind.getPermittedSubclasses()).flatMap(RandomEdits::kinds);
   }
 
-  Edit any() {
+  public Edit any() {
     return of(dice.any(kinds(Edit.class).toList()));
   }
 

@@ -156,8 +156,8 @@ class SchemaAgreementTest {
     } else if (shape == Numbers.DECIMAL || (Object) shape == Numbers.NUMBER_IF_KNOWN) {
       assertThat(schema.path("type").asText()).as(path).isEqualTo("number");
       assertThat(schema.has("minimum") && schema.has("maximum")).as(path).isTrue();
-    } else if (shape instanceof Ids.SettingIds ids) {
-      walkLeaf(ids.text(), schema, path);
+    } else if (shape instanceof Ids.Repeated<?> ids) {
+      walkLeaf(ids.each(), schema, path);
     } else {
       assertThat(shape).as(path).isInstanceOf(Texts.class);
       assertThat(schema.path("type").asText()).as(path).isEqualTo("string");

@@ -1,0 +1,2 @@
+/** What all notebooks of a shelf say, found by words: rider, bike, track, day, notes. */
+package rutbook.search;
