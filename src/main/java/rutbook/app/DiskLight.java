@@ -3,6 +3,7 @@ package rutbook.app;
 import java.time.Clock;
 import java.time.LocalTime;
 import java.util.List;
+import java.util.Optional;
 import java.util.concurrent.CopyOnWriteArrayList;
 import java.util.concurrent.Executor;
 import java.util.function.Consumer;
@@ -41,11 +42,14 @@ final class DiskLight implements SaveLight {
 
   private State worded(SaveState state) {
     if (state instanceof SaveState.Saved saved) {
-      return new State.Saved(saved.at().atZone(clock.getZone()).toLocalTime());
+      LocalTime at = saved.at().atZone(clock.getZone()).toLocalTime();
+      return new State.Saved(at, saved.noBackup().map(words::noBackup));
     }
-    return state instanceof SaveState.Failed failed
-        ? new State.Failed(words.sentence(failed.fault()))
-        : new State.Waiting();
+    if (state instanceof SaveState.Failed failed) {
+      return new State.Failed(words.sentence(failed.fault()));
+    }
+    boolean slow = ((SaveState.Waiting) state).slow();
+    return new State.Waiting(slow ? Optional.of(words.slow()) : Optional.empty());
   }
 
   @Override

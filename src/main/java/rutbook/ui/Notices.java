@@ -21,6 +21,10 @@ final class Notices extends VBox {
   private final FileMenu menu;
   private final HBox working = new HBox(12);
   private Optional<String> trouble = Optional.empty();
+
+  /** Of a disk that is slow or takes no backup: nothing to be done at once. */
+  private Optional<String> remark = Optional.empty();
+
   private boolean sampleIsDismissed;
 
   Notices(Desk desk, NotebookFiles files, FileMenu menu) {
@@ -42,8 +46,11 @@ final class Notices extends VBox {
   void show(SaveLight.State state) {
     if (state instanceof SaveLight.State.Failed failed) {
       trouble = Optional.of(failed.sentence());
-    } else if (state instanceof SaveLight.State.Saved) {
+    } else if (state instanceof SaveLight.State.Saved saved) {
       trouble = Optional.empty();
+      remark = saved.noBackup();
+    } else if (state instanceof SaveLight.State.Waiting waiting && waiting.slow().isPresent()) {
+      remark = waiting.slow();
     }
     redraw();
   }
@@ -54,7 +61,10 @@ final class Notices extends VBox {
     if (desk.background().busy().get()) {
       getChildren().add(working);
     }
-    trouble.ifPresent(sentence -> getChildren().add(trouble(sentence)));
+    trouble
+        .map(this::trouble)
+        .or(() -> remark.map(Notices::remark))
+        .ifPresent(notice -> getChildren().add(notice));
     if (files.isSample() && !sampleIsDismissed) {
       getChildren().add(sample());
     }
@@ -69,6 +79,10 @@ final class Notices extends VBox {
         List.of(
             Keys.key("notice-settle", desk.text("saved.settle"), menu::settle),
             Keys.key("notice-copy", desk.text("menu.copy"), menu::copy)));
+  }
+
+  private static Node remark(String sentence) {
+    return notice("notice-remark", Keys.prose(sentence), List.of());
   }
 
   private Node sample() {

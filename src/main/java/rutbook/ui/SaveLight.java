@@ -1,15 +1,26 @@
 package rutbook.ui;
 
 import java.time.LocalTime;
+import java.util.Optional;
 import java.util.function.Consumer;
 
 /** Tells the window whether what it shows is on the disk. */
 public interface SaveLight {
   /** How things stand. */
   sealed interface State {
-    record Saved(LocalTime at) implements State {}
+    /**
+     * @param noBackup in a sentence, why the version before could not be kept
+     */
+    record Saved(LocalTime at, Optional<String> noBackup) implements State {
+      public Saved(LocalTime at) {
+        this(at, Optional.empty());
+      }
+    }
 
-    record Waiting() implements State {}
+    /**
+     * @param slow in a sentence, that the disk takes longer than anyone expects
+     */
+    record Waiting(Optional<String> slow) implements State {}
 
     /** What happened and what to do, in a sentence. */
     record Failed(String sentence) implements State {}

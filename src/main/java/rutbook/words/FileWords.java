@@ -22,6 +22,16 @@ public final class FileWords {
     this.zone = zone;
   }
 
+  /** That a save takes longer than anyone expects. */
+  public String slow() {
+    return phrases.say(AREA, "slow");
+  }
+
+  /** That a save is safe and the version before it could not be kept. */
+  public String noBackup(FileFault why) {
+    return phrases.say(AREA, "no-backup", sentence(why));
+  }
+
   public String sentence(FileFault fault) {
     if (fault instanceof FileFault.Missing it) {
       return say("missing", it.path());

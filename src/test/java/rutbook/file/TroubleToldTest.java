@@ -179,8 +179,22 @@ class TroubleToldTest {
         });
     edit(2);
     assertThat(told).anyMatch(TroubleToldTest::isSlow);
+    assertThat(WORDS.slow()).contains("The disk is slow").endsWith(".");
     assertThat(saver.state()).isInstanceOf(SaveState.Saved.class);
     onTheDiskIs(2);
+  }
+
+  @Test
+  void aBackupThatCannotBeMade() {
+    disk.trouble(
+        step ->
+            step.equals("makeFolder")
+                ? Optional.of(new AccessDeniedException(FILE.toString()))
+                : Optional.empty());
+    edit(2);
+    onTheDiskIs(2);
+    FileFault why = ((SaveState.Saved) saver.state()).noBackup().orElseThrow();
+    assertThat(WORDS.noBackup(why)).contains("are saved", "no backup", "may not be written");
   }
 
   private static boolean isSlow(SaveState state) {

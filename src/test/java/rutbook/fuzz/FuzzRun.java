@@ -2,6 +2,7 @@ package rutbook.fuzz;
 
 import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.ObjectMapper;
+import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.io.IOException;
 import java.io.InputStream;
 import java.nio.charset.StandardCharsets;
@@ -11,13 +12,19 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Random;
 import java.util.Set;
 import java.util.TreeSet;
 import rutbook.json.NotebookJson;
+import rutbook.json.SetupJson;
 import rutbook.notebook.Bench;
+import rutbook.notebook.Dice;
 import rutbook.notebook.Notebook;
 import rutbook.notebook.Notebooks;
+import rutbook.notebook.Shared;
 import rutbook.samples.Samples;
+import rutbook.share.SetupFile;
+import rutbook.share.SetupFiles;
 import rutbook.units.Unit;
 
 /**
@@ -42,6 +49,7 @@ public final class FuzzRun {
     Target target =
         switch (arguments[0]) {
           case "notebook" -> new Target(NotebookFuzz.class, notebooks(), schemaWords("notebook"));
+          case "setup" -> new Target(SetupFuzz.class, setups(), schemaWords("notebook"));
           case "typed" -> new Target(TypedFuzz.class, typed(), signs());
           default -> throw new IllegalArgumentException(arguments[0]);
         };
@@ -90,6 +98,24 @@ public final class FuzzRun {
       byte[] compact = MAPPER.writeValueAsBytes(MAPPER.readTree(NotebookJson.write(notebook)));
       if (compact.length <= LONGEST) {
         seeds.put("notebook-" + seeds.size(), compact);
+      }
+    }
+    return seeds;
+  }
+
+  /** Without their checksums, or nothing but the checksum would ever be looked at. */
+  private static Map<String, byte[]> setups() throws IOException {
+    Map<String, byte[]> seeds = new LinkedHashMap<>();
+    for (int i = 0; i < 80; i++) {
+      Dice dice = new Dice(new Random(i));
+      Notebook notebook = Notebooks.of(i, 1 + i % 5);
+      SetupFile file = SetupFiles.whole(notebook, Set.of(Shared.values()));
+      SetupFile either = i % 2 == 0 ? file : SetupFiles.advised(file, dice);
+      ObjectNode tree = (ObjectNode) MAPPER.readTree(SetupJson.write(either));
+      tree.remove("checksum");
+      byte[] compact = MAPPER.writeValueAsBytes(tree);
+      if (compact.length <= LONGEST) {
+        seeds.put("setup-" + seeds.size(), compact);
       }
     }
     return seeds;

@@ -4,10 +4,12 @@ import java.awt.image.BufferedImage;
 import java.io.File;
 import java.io.IOException;
 import java.time.LocalDate;
+import java.time.ZoneOffset;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
+import java.util.Optional;
 import java.util.function.Consumer;
 import javafx.application.Platform;
 import javafx.scene.Node;
@@ -24,7 +26,10 @@ import rutbook.notebook.Notebook;
 import rutbook.notebook.NotebookId;
 import rutbook.notebook.Timeline;
 import rutbook.samples.Samples;
+import rutbook.units.Display;
+import rutbook.words.FileWords;
 import rutbook.words.Language;
+import rutbook.words.Phrases;
 
 /**
  * Takes pictures of each page, theme and size, empty and full, into {@code target/pictures}. With
@@ -190,6 +195,17 @@ public final class Pictures {
                     .show(
                         new SaveLight.State.Failed(
                             "There is no room left on the disk for season.rutbook."))));
+    views.add(
+        new View(
+            "season-slow-disk",
+            season,
+            shown ->
+                ((Notices) shown.scene().lookup("#notices"))
+                    .show(
+                        new SaveLight.State.Waiting(
+                            Optional.of(
+                                new FileWords(Phrases.english(Display.METRIC), ZoneOffset.UTC)
+                                    .slow())))));
     views.add(new View("season-new", season, shown -> shown.touch("log-new")));
     views.add(
         new View(
