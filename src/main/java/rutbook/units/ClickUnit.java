@@ -7,7 +7,24 @@ import java.util.List;
 public enum ClickUnit implements Unit {
   /** What is counted from a stop may be typed with its direction: 14 out. */
   CLICK(
-      "clicks", "1", "1", "click", "clk", "c", "out", "in", "clicks out", "clicks in", "click out");
+      "clicks",
+      "1",
+      "1",
+      "click",
+      "clk",
+      "c",
+      "out",
+      "in",
+      "clicks out",
+      "clicks in",
+      "click out",
+      "Klick",
+      "Klicks",
+      "offen",
+      "zu",
+      "Klicks offen",
+      "Klicks zu",
+      "Klick offen");
 
   private final String symbol;
   private final BigDecimal numerator;

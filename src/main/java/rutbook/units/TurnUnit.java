@@ -5,7 +5,26 @@ import java.util.List;
 
 /** Turns of an adjuster without clicks, counted the way its datum says. */
 public enum TurnUnit implements Unit {
-  TURN("turns", "1", "1", "turn", "t", "rev", "out", "in", "turns out", "turns in", "turn out");
+  TURN(
+      "turns",
+      "1",
+      "1",
+      "turn",
+      "t",
+      "rev",
+      "out",
+      "in",
+      "turns out",
+      "turns in",
+      "turn out",
+      "Umdr",
+      "Umdrehung",
+      "Umdrehungen",
+      "offen",
+      "zu",
+      "Umdr offen",
+      "Umdr zu",
+      "Umdrehungen offen");
 
   private final String symbol;
   private final BigDecimal numerator;

@@ -17,7 +17,7 @@ final class Rows {
 
   /** What it is, more about it below, and its value at the right. */
   static Node face(String what, String more, String value, String... valueStyles) {
-    Label name = Keys.label(what, "strong");
+    Label name = Keys.prose(what, "strong");
     VBox text = new VBox(1, name);
     if (!more.isBlank()) {
       text.getChildren().add(Keys.prose(more, "soft", "condensed"));

@@ -25,7 +25,7 @@ final class LogCell extends ListCell<LogRow> {
   private final Label day = Keys.label("", "soft", "condensed");
   private final Label kind = Keys.label("", "kind");
   private final Label title = Keys.label("", "strong");
-  private final Label line = Keys.label("", "soft");
+  private final Label line = Keys.label("", "soft", "typed");
   private final Label trustNumber = Keys.label("", "number");
   private final DrawingView trust = new DrawingView();
   private final HBox item;
