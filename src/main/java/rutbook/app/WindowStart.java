@@ -157,6 +157,10 @@ final class WindowStart {
             it.phrases().locale(),
             it.rules(),
             files,
+            new PaperSheets(
+                new PaperSheets.Means(
+                    disk, clock, files::current, it.worker(), Toolkit::later, SystemViewer.real()),
+                it.phrases()),
             it.light(),
             it.remembered(),
             Background.threaded()));

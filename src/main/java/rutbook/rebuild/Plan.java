@@ -70,6 +70,11 @@ public final class Plan {
     return from.sheet();
   }
 
+  /** All that it is computed from. */
+  public PlanFrom from() {
+    return from;
+  }
+
   /** What the bike returns to. */
   public Entry.Baseline baseline() {
     return from.baseline();

@@ -98,6 +98,11 @@ public final class Desk {
     return services.background();
   }
 
+  /** Sheets on paper. */
+  public Printing printing() {
+    return services.printing();
+  }
+
   public WindowWords words() {
     return words;
   }

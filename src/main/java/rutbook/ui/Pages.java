@@ -17,6 +17,7 @@ import rutbook.ui.log.SessionPage;
 import rutbook.ui.next.NextPage;
 import rutbook.ui.rebuild.BenchPage;
 import rutbook.ui.rebuild.JobPage;
+import rutbook.ui.rebuild.PaperPage;
 import rutbook.ui.rebuild.RebuildPage;
 
 /** Which page is where: the one list of pages there are. */
@@ -60,6 +61,9 @@ final class Pages {
     if (place instanceof Place.Job job) {
       return Optional.of(new JobPage(desk, job.rebuild()));
     }
+    if (place instanceof Place.Paper paper) {
+      return Optional.of(new PaperPage(desk, paper.rebuild()));
+    }
     if (place instanceof Place.Bench bench) {
       return Optional.of(new BenchPage(desk, bench.rebuild(), bench.step()));
     }
@@ -91,6 +95,7 @@ final class Pages {
     }
     if (place instanceof Place.Rebuild
         || place instanceof Place.Job
+        || place instanceof Place.Paper
         || place instanceof Place.Bench) {
       return "rebuild";
     }

@@ -43,6 +43,9 @@ public sealed interface Place {
   /** The plan of one rebuild. */
   record Job(EntryId rebuild) implements Place {}
 
+  /** A printed work sheet of a rebuild that was written on, entered in one go. */
+  record Paper(EntryId rebuild) implements Place {}
+
   /** One step of a rebuild at the bench; without one, the first that is open. */
   record Bench(EntryId rebuild, Optional<StepId> step) implements Place {}
 

@@ -9,7 +9,8 @@ import rutbook.ui.fx.Background;
 
 /**
  * What the window is handed by the program: the editor, made on the window's thread, where ids and
- * times come from, the rules of the trade, and what stands behind files, save light and memory.
+ * times come from, the rules of the trade, and what stands behind files, paper, save light and
+ * memory.
  */
 public record WindowServices(
     Editor editor,
@@ -18,6 +19,7 @@ public record WindowServices(
     Locale locale,
     RuleBook rules,
     NotebookFiles files,
+    Printing printing,
     SaveLight saveLight,
     WindowMemory memory,
     Background background) {}

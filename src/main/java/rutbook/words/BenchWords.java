@@ -178,7 +178,10 @@ public final class BenchWords {
   public String entered(Step step, StepDone done, ZoneId zone) {
     String time =
         DateTimeFormatter.ofPattern("d MMM HH:mm", phrases.locale()).format(done.at().atZone(zone));
-    return phrases.say(AREA, "entered", entered(step, done.entered()), time);
+    String what = entered(step, done.entered());
+    return done.doneOn()
+        .map(day -> phrases.say(AREA, "entered.paper", what, day, time))
+        .orElseGet(() -> phrases.say(AREA, "entered", what, time));
   }
 
   private String entered(Step step, Entered entered) {

@@ -226,7 +226,11 @@ public final class AnyNotebook {
   }
 
   private StepDone step(String id, Entered entered) {
-    return new StepDone(new StepId(id), moment(), entered);
+    return new StepDone(
+        new StepId(id),
+        moment(),
+        entered,
+        maybe(() -> LocalDate.of(2026, 5, 1 + random.nextInt(28))));
   }
 
   private Instant moment() {

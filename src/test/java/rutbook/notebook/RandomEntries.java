@@ -201,7 +201,11 @@ public final class RandomEntries {
             ? new Entered.Counted(dice.found(setting))
             : new Entered.Measured(
                 dice.chosen(sheet, setting), dice.maybe(() -> dice.any(Instrument.class)));
-    return new StepDone(StepId.placing(setting.id()), at, dice.once(5) ? skipped() : entered);
+    return new StepDone(
+        StepId.placing(setting.id()),
+        at,
+        dice.once(5) ? skipped() : entered,
+        dice.maybe(() -> java.time.LocalDate.of(2026, 5, 1 + dice.below(28))));
   }
 
   private Entered entered(Amount amount) {

@@ -89,6 +89,7 @@ final class BenchJobs {
               shown.touch("rebuild-new");
             }));
     views.add(new Pictures.View("rebuild-plan", begun, shown -> shown.go(new Place.Job(JOB))));
+    views.add(new Pictures.View("rebuild-paper", begun, shown -> shown.go(new Place.Paper(JOB))));
     for (StepKind kind : LOOKED_AT) {
       views.add(
           new Pictures.View(

@@ -13,6 +13,7 @@ import java.util.function.Consumer;
 import rutbook.edit.Editor;
 import rutbook.json.RulesJson;
 import rutbook.notebook.EntryId;
+import rutbook.notebook.Notebook;
 import rutbook.ui.fx.Background;
 import rutbook.words.Language;
 
@@ -33,6 +34,7 @@ final class StandIns {
         look.language().map(Language::locale).orElse(Locale.UK),
         RulesJson.ofTheTrade(),
         new NoFiles(),
+        new NoPaper(),
         new AlwaysSaved(),
         new KeepsNoLook(look),
         Background.atOnce());
@@ -85,6 +87,15 @@ final class StandIns {
     @Override
     public void beforeClosing(Consumer<Optional<String>> answer) {
       answer.accept(Optional.empty());
+    }
+  }
+
+  /** Says of every sheet that it lies there. */
+  static final class NoPaper implements Printing {
+    @Override
+    public void print(Notebook notebook, Sheet sheet, Form form, Consumer<Printed> answer) {
+      String kind = sheet instanceof Sheet.Work ? "work-sheet" : "shop-sheet";
+      answer.accept(new Printed.Kept(Path.of(kind + "." + form.name().toLowerCase(Locale.ROOT))));
     }
   }
 

@@ -29,6 +29,10 @@ final class BenchAside {
           .map(confirm -> verdict(desk, confirm))
           .ifPresent(aside::add);
     }
+    if (step.kind() == StepKind.SHOP_SHEET) {
+      Jobs.job(desk.notebook(), id)
+          .ifPresent(job -> aside.add(new OnPaper(desk, job, plan).shop()));
+    }
     if (step.kind() == StepKind.NEW_SHEET) {
       aside.add(
           Keys.key(

@@ -165,6 +165,9 @@ public final class JobPage extends Page {
           .forEach(each -> found.getChildren().add(Keys.prose(findings.finding(each), "due")));
       beside.getChildren().add(box(desk().text("job.findings"), found));
     }
+    if (Jobs.isOpen(job)) {
+      beside.getChildren().add(box(desk().text("paper.title"), paper(job, plan)));
+    }
     VBox way = new VBox(4);
     way.setId("job-way");
     for (Stage stage : plan.back().allAtOnce()) {
@@ -191,6 +194,20 @@ public final class JobPage extends Page {
       Jobs.confirmed(desk().notebook(), job, plan)
           .ifPresent(confirm -> beside.getChildren().add(BenchAside.verdict(desk(), confirm)));
     }
+  }
+
+  private Node paper(Entry.RebuildJob job, Plan plan) {
+    OnPaper sheets = new OnPaper(desk(), job, plan).work();
+    if (job.job().shock()) {
+      sheets.shop();
+    }
+    return new VBox(
+        8,
+        sheets,
+        Keys.key(
+            "paper-enter",
+            desk().text("paper.enter"),
+            () -> desk().go(new rutbook.ui.Place.Paper(id))));
   }
 
   private static Label oil(String said) {
