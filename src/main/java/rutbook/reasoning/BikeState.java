@@ -1,8 +1,11 @@
 package rutbook.reasoning;
 
+import java.util.Arrays;
+
 /**
  * One bike as it may be, while the sampler works on it: the severity of every complaint in every
  * recent moto is {@code left + Σ effect · (x − best) + day + roughens · order}, kept up to date.
+ * Whole numbers are places in the lists of {@link BeforeRiding} and of the {@link PriorCell}s.
  */
 final class BikeState {
   private final PriorCell[][] cells;
@@ -13,21 +16,21 @@ final class BikeState {
   final int motos;
 
   /** Doses from the baseline to the most comfortable setup, one for all complaints. */
-  final double[] best;
+  final int[] best;
 
   /** What is left of each complaint there. */
-  final double[] left;
+  final int[] left;
 
-  /** Severity points per dose, by complaint and setting, and whether its rule holds. */
-  final double[][] effect;
+  /** Severity points per dose, by complaint and setting. */
+  final int[][] effect;
 
-  final int[][] regime;
+  private final double[][] size;
 
   /** How much worse each complaint was on a day than usual, the setup apart; today first. */
-  final double[][] day;
+  final int[][] day;
 
-  /** Severity points that every complaint grows from moto to moto as the track roughens. */
-  double roughens = 0.08;
+  /** How the track roughens. */
+  int roughens = 2;
 
   /** Which of the noise sds. */
   int noise = 1;
@@ -35,23 +38,24 @@ final class BikeState {
   /** Severity by complaint and moto. */
   final double[][] mean;
 
-  BikeState(PriorCell[][] cells, double[] best, RecentRatings recent) {
+  BikeState(PriorCell[][] cells, int[] best, RecentRatings recent) {
     this.cells = cells;
     this.recent = recent;
     this.best = best;
     complaints = cells.length;
     settings = best.length;
     motos = recent.motos();
-    left = new double[complaints];
-    effect = new double[complaints][settings];
-    regime = new int[complaints][settings];
-    day = new double[complaints][recent.days()];
+    left = new int[complaints];
+    effect = new int[complaints][settings];
+    size = new double[complaints][settings];
+    day = new int[complaints][recent.days()];
     mean = new double[complaints][motos];
+    Arrays.fill(left, 4);
     for (int s = 0; s < complaints; s++) {
-      left[s] = -0.5;
+      Arrays.fill(day[s], BeforeRiding.DAY.size() / 2);
       for (int j = 0; j < settings; j++) {
-        effect[s][j] = cells[s][j].rule();
-        regime[s][j] = cells[s][j].isListed() ? PriorCell.HOLDS : PriorCell.NOTHING;
+        effect[s][j] = cells[s][j].usual();
+        size[s][j] = cells[s][j].value()[effect[s][j]];
       }
       for (int t = 0; t < motos; t++) {
         mean[s][t] = at(s, recent.x()[t], recent.order()[t]);
@@ -59,38 +63,77 @@ final class BikeState {
     }
   }
 
+  double best(int j) {
+    return BeforeRiding.BEST.value()[best[j]];
+  }
+
+  double left(int s) {
+    return BeforeRiding.LEFT.value()[left[s]];
+  }
+
+  double effect(int s, int j) {
+    return size[s][j];
+  }
+
+  /** All effects on a complaint, by setting; not to be changed. */
+  double[] effects(int s) {
+    return size[s];
+  }
+
+  int regime(int s, int j) {
+    return cells[s][j].regime()[effect[s][j]];
+  }
+
+  double day(int s, int d) {
+    return BeforeRiding.DAY.value()[day[s][d]];
+  }
+
+  double roughens() {
+    return BeforeRiding.ROUGHENS.value()[roughens];
+  }
+
   private double at(int s, double[] x, double order) {
-    double sum = left[s] + roughens * order;
+    double sum = left(s) + roughens() * order;
     for (int j = 0; j < settings; j++) {
-      sum += effect[s][j] * off(s, j, x[j]);
+      sum += effect(s, j) * off(s, j, x[j]);
     }
     return sum;
   }
 
   /** Doses that count: from the most comfortable setup where a rule speaks, else from baseline. */
   double off(int s, int j, double x) {
-    return cells[s][j].isListed() ? x - best[j] : x;
+    return cells[s][j].listed() ? x - best(j) : x;
+  }
+
+  boolean isRated(int s, int t) {
+    return recent.code()[s][t] != RatingChances.NOT_MENTIONED;
   }
 
   /** What the ratings of a moto say; null when the complaint is not mentioned. */
   float[] table(int s, int t) {
-    int code = recent.code()[s][t];
-    return code == RatingChances.NOT_MENTIONED ? null : RatingChances.table(noise, code);
+    return isRated(s, t) ? table(s, t, noise) : null;
   }
 
-  void setBest(int j, double next) {
+  /** What the rating of a moto says if ratings have another noise. */
+  float[] table(int s, int t, int otherNoise) {
+    return RatingChances.table(otherNoise + recent.unsure()[t], recent.code()[s][t]);
+  }
+
+  void setBest(int j, int next) {
+    double before = best(j);
+    best[j] = next;
     for (int s = 0; s < complaints; s++) {
-      if (cells[s][j].isListed()) {
-        shift(s, effect[s][j] * (best[j] - next));
+      if (cells[s][j].listed()) {
+        shift(s, effect(s, j) * (before - best(j)));
       }
     }
-    best[j] = next;
   }
 
-  void setEffect(int s, int j, double next, int nextRegime) {
-    double change = next - effect[s][j];
+  void setEffect(int s, int j, int next) {
+    double before = effect(s, j);
     effect[s][j] = next;
-    regime[s][j] = nextRegime;
+    size[s][j] = cells[s][j].value()[next];
+    double change = size[s][j] - before;
     if (change != 0) {
       for (int t = 0; t < motos; t++) {
         mean[s][t] += change * off(s, j, recent.x()[t][j]);
@@ -98,27 +141,30 @@ final class BikeState {
     }
   }
 
-  void setLeft(int s, double next) {
-    shift(s, next - left[s]);
+  void setLeft(int s, int next) {
+    double before = left(s);
     left[s] = next;
+    shift(s, left(s) - before);
   }
 
-  void setDay(int s, int d, double next) {
+  void setDay(int s, int d, int next) {
+    double before = day(s, d);
+    day[s][d] = next;
     for (int t = 0; t < motos; t++) {
       if (recent.day()[t] == d) {
-        mean[s][t] += next - day[s][d];
+        mean[s][t] += day(s, d) - before;
       }
     }
-    day[s][d] = next;
   }
 
-  void setRoughens(double next) {
+  void setRoughens(int next) {
+    double before = roughens();
+    roughens = next;
     for (int s = 0; s < complaints; s++) {
       for (int t = 0; t < motos; t++) {
-        mean[s][t] += (next - roughens) * recent.order()[t];
+        mean[s][t] += (roughens() - before) * recent.order()[t];
       }
     }
-    roughens = next;
   }
 
   private void shift(int s, double by) {
@@ -135,9 +181,9 @@ final class BikeState {
     double[] leftToday = new double[complaints];
     double[][] effects = new double[complaints][];
     for (int s = 0; s < complaints; s++) {
-      here[s] = at(s, recent.here(), recent.orderNow()) + day[s][0];
-      leftToday[s] = left[s] + day[s][0];
-      effects[s] = effect[s].clone();
+      here[s] = at(s, recent.here(), recent.orderNow()) + day(s, 0);
+      leftToday[s] = left(s) + day(s, 0);
+      effects[s] = size[s].clone();
     }
     return new PlausibleBikes.Bike(here, effects, leftToday);
   }

@@ -4,6 +4,8 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.IntStream;
+import java.util.stream.Stream;
 import rutbook.notebook.Bounds;
 import rutbook.notebook.Reading;
 import rutbook.notebook.Setting;
@@ -40,53 +42,69 @@ final class Choosing {
     this.outlook = outlook;
   }
 
+  /** A change that may be chosen, and what it promises. */
+  private record Candidate(
+      int place, Setting setting, Reading from, Reading to, int doses, Outlook.Prospect prospect) {
+    double net() {
+      return prospect.gain() - Outlook.cost(setting.work());
+    }
+  }
+
   /** The best change of each setting, at most three, the greatest gain first. */
   List<Suggestion> best() {
-    List<Suggestion> all = new ArrayList<>();
-    for (Setting setting : candidates()) {
-      Suggestion best = null;
-      int most = setting.role().isClicker() ? MOST_CLICKS : MOST_DOSES;
-      for (int doses = -most; doses <= most; doses++) {
-        Optional<Suggestion> next = suggestion(setting, doses);
-        boolean better =
-            next.isPresent()
-                && next.get().net() >= FINER_GAIN
-                && (best == null || next.get().net() > best.net());
-        best = better ? next.get() : best;
-      }
-      if (best != null) {
-        all.add(best);
-      }
+    List<Candidate> all = new ArrayList<>();
+    for (int place : places()) {
+      int most = outlook.settings().get(place).role().isClicker() ? MOST_CLICKS : MOST_DOSES;
+      IntStream.rangeClosed(-most, most)
+          .mapToObj(doses -> candidate(place, doses))
+          .flatMap(Optional::stream)
+          .filter(each -> each.net() >= FINER_GAIN)
+          .max(
+              Comparator.comparingDouble(Candidate::net)
+                  .thenComparingInt(each -> -Math.abs(each.doses())))
+          .ifPresent(all::add);
     }
-    return shown(all, Comparator.comparingDouble(each -> -each.net()));
+    return suggested(all, Comparator.comparingDouble(each -> -each.net()))
+        .limit(MOST_SHOWN)
+        .toList();
   }
 
   /** When nothing looks better: the small change from which most could come. */
   List<Suggestion> tests() {
-    List<Suggestion> all = new ArrayList<>();
-    for (Setting setting : candidates()) {
-      for (int doses = -TEST_DOSES; doses <= TEST_DOSES; doses += 2 * TEST_DOSES) {
-        suggestion(setting, doses).filter(each -> !each.helped().isEmpty()).ifPresent(all::add);
-      }
+    List<Candidate> all = new ArrayList<>();
+    for (int place : places()) {
+      candidate(place, -TEST_DOSES).ifPresent(all::add);
+      candidate(place, TEST_DOSES).ifPresent(all::add);
     }
-    return shown(all, Comparator.comparingDouble(each -> each.cost() - outlook.hope(each)));
+    Comparator<Candidate> most =
+        Comparator.comparingDouble(
+            each -> Outlook.cost(each.setting().work()) - each.prospect().hope());
+    return suggested(all, most).filter(each -> !each.helped().isEmpty()).limit(MOST_SHOWN).toList();
   }
 
-  private List<Suggestion> shown(List<Suggestion> all, Comparator<Suggestion> order) {
-    all.sort(order.thenComparing(each -> each.setting().id().text()));
-    return all.subList(0, Math.min(MOST_SHOWN, all.size()));
+  private Stream<Suggestion> suggested(List<Candidate> all, Comparator<Candidate> order) {
+    return all.stream()
+        .sorted(order.thenComparing(each -> each.setting().id().text()))
+        .map(
+            each ->
+                outlook.suggestion(
+                    sheet, each.place(), each.from(), each.to(), each.doses(), each.prospect()));
   }
 
-  private List<Setting> candidates() {
-    return outlook.settings().stream()
-        .filter(each -> each.work() != Work.SHOP)
-        .filter(each -> each.dimension() != Dimension.SPRING_RATE)
-        .filter(each -> now.reading(each.id()).filter(Reading::isKnown).isPresent())
-        .toList();
+  private int[] places() {
+    List<Setting> all = outlook.settings();
+    return IntStream.range(0, all.size()).filter(place -> mayBeMoved(all.get(place))).toArray();
+  }
+
+  private boolean mayBeMoved(Setting setting) {
+    return setting.work() != Work.SHOP
+        && setting.dimension() != Dimension.SPRING_RATE
+        && now.reading(setting.id()).filter(Reading::isKnown).isPresent();
   }
 
   /** The change by some doses, when it may be chosen and was not just gone back from. */
-  private Optional<Suggestion> suggestion(Setting setting, int doses) {
+  private Optional<Candidate> candidate(int place, int doses) {
+    Setting setting = outlook.settings().get(place);
     if (doses == 0) {
       return Optional.empty();
     }
@@ -96,6 +114,7 @@ final class Choosing {
         to.amounts().stream().anyMatch(each -> Bounds.refusal(sheet, setting, each).isPresent());
     return refused || Tried.andReverted(last.session(), setting, from, to)
         ? Optional.empty()
-        : Optional.of(outlook.suggestion(sheet, setting, from, to, doses));
+        : Optional.of(
+            new Candidate(place, setting, from, to, doses, outlook.prospect(place, doses)));
   }
 }

@@ -18,6 +18,9 @@ final class Outlook {
   /** A change smaller than this is not spoken of. */
   private static final double NOT_FELT = 0.15;
 
+  /** From here on a complaint that was never mentioned counts: less is not worth a word. */
+  private static final double WORTH_A_WORD = 1;
+
   private final Reckoning reckoning;
   private final Trials trials;
   private final List<Bother> now;
@@ -26,7 +29,7 @@ final class Outlook {
     this.reckoning = reckoning;
     this.trials = trials;
     List<Bother> bothers = new ArrayList<>();
-    for (int s = 0; s < reckoning.complaints().size(); s++) {
+    for (int s = 0; s < reckoning.considered().mentioned(); s++) {
       bothers.add(bother(s, last));
     }
     now = List.copyOf(bothers);
@@ -35,7 +38,7 @@ final class Outlook {
   private Bother bother(int s, Ride last) {
     double[] here = drawn(bike -> bike.here()[s]);
     double[] left = drawn(bike -> bike.left()[s]);
-    Complaint complaint = reckoning.complaints().get(s);
+    Complaint complaint = reckoning.considered().all().get(s);
     var feel = last.feel().get(complaint);
     return new Bother(
         complaint,
@@ -83,32 +86,48 @@ final class Outlook {
     return reckoning.settings();
   }
 
-  private static double drop(PlausibleBikes.Bike bike, int j, int doses) {
-    double drop = 0;
-    for (int s = 0; s < bike.here().length; s++) {
-      drop += drop(bike, s, j, doses);
-    }
-    return drop;
-  }
+  /**
+   * What a change of a setting by some doses promises.
+   *
+   * @param gain expected drop of the summed severity
+   * @param chance that it drops at all
+   * @param hope mean drop over the bikes that it helps, 0 for the others
+   */
+  record Prospect(double gain, double chance, double hope) {}
 
-  /** How much less a complaint is felt; one that is absent cannot get better. */
-  private static double drop(PlausibleBikes.Bike bike, int s, int j, int doses) {
-    double here = bike.here()[s];
-    return Math.max(0, here) - Math.max(0, here + doses * bike.effect()[s][j]);
-  }
-
-  Suggestion suggestion(Sheet sheet, Setting setting, Reading from, Reading to, int doses) {
-    int j = reckoning.settings().indexOf(setting);
+  Prospect prospect(int j, int doses) {
     double gain = 0;
+    double hope = 0;
     int better = 0;
     for (PlausibleBikes.Bike bike : reckoning.bikes().bikes()) {
-      double drop = drop(bike, j, doses);
+      double drop = 0;
+      for (int s = 0; s < bike.here().length; s++) {
+        drop += drop(bike, s, j, doses);
+      }
       gain += drop;
+      hope += Math.max(0, drop);
       better += drop > 1e-9 ? 1 : 0;
     }
     int n = reckoning.bikes().bikes().size();
+    return new Prospect(gain / n, (double) better / n, hope / n);
+  }
+
+  /** How much less a complaint is felt; one that is absent cannot get better. */
+  private double drop(PlausibleBikes.Bike bike, int s, int j, int doses) {
+    double effect = bike.effect()[s][j];
+    if (effect == 0) {
+      return 0;
+    }
+    double here = bike.here()[s];
+    double floor = s < now.size() ? 0 : WORTH_A_WORD;
+    return Math.max(floor, here) - Math.max(floor, here + doses * effect);
+  }
+
+  Suggestion suggestion(
+      Sheet sheet, int j, Reading from, Reading to, int doses, Prospect prospect) {
+    Setting setting = reckoning.settings().get(j);
     List<Suggestion.Shift> shifts = new ArrayList<>();
-    for (int s = 0; s < now.size(); s++) {
+    for (int s = 0; s < reckoning.considered().all().size(); s++) {
       shift(s, j, doses).ifPresent(shifts::add);
     }
     shifts.sort(Comparator.comparingDouble(Suggestion.Shift::mean));
@@ -117,15 +136,15 @@ final class Outlook {
         from,
         to,
         doses,
-        gain / n,
-        (double) better / n,
+        prospect.gain(),
+        prospect.chance(),
         cost(setting.work()),
         shifts,
         to.amounts().stream().anyMatch(at -> Bounds.isNearStop(sheet, setting, at)),
         room(sheet, setting, from, to));
   }
 
-  private static double cost(Work work) {
+  static double cost(Work work) {
     return switch (work) {
       case TRACKSIDE -> 0;
       case PADDOCK -> 0.1;
@@ -150,7 +169,7 @@ final class Outlook {
     if (Math.abs(mean) < NOT_FELT) {
       return Optional.empty();
     }
-    Complaint complaint = now.get(s).complaint();
+    Complaint complaint = reckoning.considered().all().get(s);
     Setting setting = reckoning.settings().get(j);
     return Optional.of(
         new Suggestion.Shift(
@@ -161,14 +180,5 @@ final class Outlook {
             reckoning.rule(complaint, setting),
             doses * reckoning.cell(s, j).rule(),
             trials.of(complaint, setting.id())));
-  }
-
-  /** What a change could gain at best: the mean over the bikes that it helps. */
-  double hope(Suggestion suggestion) {
-    int j = reckoning.settings().indexOf(suggestion.setting());
-    return reckoning.bikes().bikes().stream()
-        .mapToDouble(bike -> Math.max(0, drop(bike, j, suggestion.doses())))
-        .average()
-        .orElse(0);
   }
 }

@@ -1,61 +1,81 @@
 package rutbook.reasoning;
 
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import java.util.SortedMap;
+
 /**
  * What one dose of a setting may do to a complaint before any moto: values with their chances. A
  * rule holds as a rule, more or less strongly; on some bikes it does nothing, on a few the reverse.
  *
- * @param rule severity points per dose that the rules say, 0 where there is none
+ * @param listed whether a rule speaks of it
+ * @param rule severity points per dose that the rules say, the mean while a question is open
  * @param value severity points per dose
  * @param regime of each value: {@link #HOLDS}, {@link #NOTHING} or {@link #REVERSED}
- * @param log of the chance of each value within its regime
+ * @param chance of each value within its regime
  */
-record PriorCell(double rule, double[] value, int[] regime, double[] log) {
+record PriorCell(boolean listed, double rule, double[] value, int[] regime, double[] chance) {
   static final int HOLDS = 0;
   static final int NOTHING = 1;
   static final int REVERSED = 2;
+
+  /** More than any cell has: four answers to two questions, each with every spread both ways. */
+  static final int MOST_VALUES = 64;
 
   private static final double[] TURNS = {-1.5, -1, -0.5, 0, 0.5, 1, 1.5};
   private static final double SPREAD = 0.4;
   private static final double[] UNLISTED = {-0.24, -0.12, 0, 0.12, 0.24};
   private static final double[] UNLISTED_CHANCE = {0.03, 0.05, 0.84, 0.05, 0.03};
 
-  static PriorCell of(double rule, boolean disputed) {
-    return rule == 0 ? unlisted() : listed(rule, disputed);
+  /**
+   * The cell for what the rules say of a dose.
+   *
+   * @param sizes severity points per dose with their chances, which sum to 1: several while a
+   *     deciding question is open
+   */
+  static PriorCell of(SortedMap<Double, Double> sizes, boolean disputed) {
+    return sizes.keySet().stream().allMatch(size -> size == 0)
+        ? unlisted()
+        : listed(sizes, disputed);
   }
 
-  boolean isListed() {
-    return rule != 0;
-  }
-
-  private static PriorCell listed(double rule, boolean disputed) {
-    int n = TURNS.length;
+  private static PriorCell listed(SortedMap<Double, Double> sizes, boolean disputed) {
     double spread = disputed ? SPREAD * 1.25 : SPREAD;
-    double[] value = new double[2 * n + 1];
-    int[] regime = new int[2 * n + 1];
-    double[] log = new double[2 * n + 1];
-    double sum = 0;
+    double turns = 0;
     for (double turn : TURNS) {
-      sum += StrictMath.exp(-turn * turn / 2);
+      turns += StrictMath.exp(-turn * turn / 2);
     }
-    regime[0] = NOTHING;
-    for (int i = 0; i < n; i++) {
-      double size = rule * StrictMath.exp(spread * TURNS[i]);
-      double chance = -TURNS[i] * TURNS[i] / 2 - StrictMath.log(sum);
-      value[1 + i] = size;
-      regime[1 + i] = HOLDS;
-      log[1 + i] = chance;
-      value[1 + n + i] = -size;
-      regime[1 + n + i] = REVERSED;
-      log[1 + n + i] = chance;
+    List<double[]> points = new ArrayList<>();
+    points.add(new double[] {0, NOTHING, 1});
+    double mean = 0;
+    for (Map.Entry<Double, Double> each : sizes.entrySet()) {
+      double size = each.getKey();
+      double open = each.getValue();
+      mean += size * open;
+      for (double turn : size == 0 ? new double[1] : TURNS) {
+        double value = size * StrictMath.exp(spread * turn);
+        double chance = size == 0 ? open : open * StrictMath.exp(-turn * turn / 2) / turns;
+        points.add(new double[] {value, HOLDS, chance});
+        points.add(new double[] {-value, REVERSED, chance});
+      }
     }
-    return new PriorCell(rule, value, regime, log);
+    double[] value = points.stream().mapToDouble(each -> each[0]).toArray();
+    int[] regime = points.stream().mapToInt(each -> (int) each[1]).toArray();
+    double[] chance = points.stream().mapToDouble(each -> each[2]).toArray();
+    return new PriorCell(true, mean, value, regime, chance);
   }
 
   private static PriorCell unlisted() {
-    double[] log = new double[UNLISTED.length];
-    for (int i = 0; i < log.length; i++) {
-      log[i] = StrictMath.log(UNLISTED_CHANCE[i]);
+    return new PriorCell(false, 0, UNLISTED, new int[UNLISTED.length], UNLISTED_CHANCE);
+  }
+
+  /** The place of the value nearest to what the rules say. */
+  int usual() {
+    int usual = 0;
+    for (int i = 1; i < value.length; i++) {
+      usual = Math.abs(value[i] - rule) < Math.abs(value[usual] - rule) ? i : usual;
     }
-    return new PriorCell(0, UNLISTED.clone(), new int[UNLISTED.length], log);
+    return usual;
   }
 }

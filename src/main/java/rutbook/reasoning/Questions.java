@@ -2,7 +2,11 @@ package rutbook.reasoning;
 
 import java.util.List;
 import java.util.Optional;
+import java.util.SortedMap;
+import java.util.TreeMap;
+import rutbook.notebook.Bite;
 import rutbook.notebook.Feel;
+import rutbook.notebook.When;
 
 /** The deciding questions: hit-and-deflect or hit-and-sink, first bump or later bumps. */
 final class Questions {
@@ -28,6 +32,28 @@ final class Questions {
       share *= match(answered.flatMap(Feel::when), rule.when().get());
     }
     return share;
+  }
+
+  /**
+   * What rules say together of a dose, with the chance of each sum: one while every question is
+   * answered, else one for each answer that could be given.
+   */
+  static SortedMap<Double, Double> sizes(List<Rule> rules, Optional<Feel> answered) {
+    List<Bite> bites = answered.flatMap(Feel::bite).map(List::of).orElse(List.of(Bite.values()));
+    List<When> whens = answered.flatMap(Feel::when).map(List::of).orElse(List.of(When.values()));
+    SortedMap<Double, Double> sizes = new TreeMap<>();
+    for (Bite bite : bites) {
+      for (When when : whens) {
+        double size =
+            rules.stream()
+                .filter(rule -> rule.bite().map(bite::equals).orElse(true))
+                .filter(rule -> rule.when().map(when::equals).orElse(true))
+                .mapToDouble(Rule::size)
+                .sum();
+        sizes.merge(size, 1.0 / (bites.size() * whens.size()), Double::sum);
+      }
+    }
+    return sizes;
   }
 
   private static <T> double match(Optional<T> answer, T wanted) {

@@ -3,13 +3,16 @@ package rutbook.reasoning;
 import rutbook.stats.Normal;
 
 /**
- * The chance of what was written when the true severity is known, as logarithms in a table: whole
- * numbers from 0 (anything up to a half) to 5 (anything from 4.5 up), or the coarser habits of some
- * riders. One rating in fifty is taken to say nothing, so that a slip of the pen is never decisive.
+ * The chance of what was written when the true severity is known, from a table: whole numbers from
+ * 0 (anything up to a half) to 5 (anything from 4.5 up), or the coarser habits of some riders. One
+ * rating in fifty is taken to say nothing, so that a slip of the pen is never decisive.
  */
 final class RatingChances {
   /** Noise sds that are considered, severity points. */
-  private static final double[] NOISE = {0.5, 0.65, 0.8, 1.0, 1.3};
+  private static final double[] NOISE = {0.5, 0.65, 0.8, 1.0, 1.3, 1.65, 2.1, 2.6, 3.3};
+
+  /** Steps of noise that a moto can be less sure by. */
+  static final int MOST_UNSURE = NOISE.length - BeforeRiding.NOISE.size();
 
   static final int NOT_MENTIONED = -1;
 
@@ -31,10 +34,14 @@ final class RatingChances {
   private static final int COARSE = 6;
   private static final int SILENT = 9;
   private static final double SLIP = 0.02;
+
+  /** Keeps the product of hundreds of chances from vanishing; the same for all, so it cancels. */
+  private static final double SCALE = 2;
+
   private static final double LEAST = -12;
   private static final double MOST = 14;
-  private static final double STEP = 0.02;
-  private static final float[][][] LOGS = logs();
+  private static final double STEPS = 25;
+  private static final float[][][] CHANCES = chances();
 
   private RatingChances() {}
 
@@ -50,28 +57,28 @@ final class RatingChances {
 
   /** The table of a noise and a code, to be read with {@link #at}. */
   static float[] table(int noise, int code) {
-    return LOGS[noise][code];
+    return CHANCES[noise][code];
   }
 
   static float at(float[] table, double severity) {
-    int i = (int) ((severity - LEAST) / STEP);
+    int i = (int) ((severity - LEAST) * STEPS);
     return table[Math.max(0, Math.min(table.length - 1, i))];
   }
 
-  private static float[][][] logs() {
-    int steps = (int) Math.round((MOST - LEAST) / STEP);
-    float[][][] logs = new float[NOISE.length][ENDS.length][steps];
+  private static float[][][] chances() {
+    int steps = (int) Math.round((MOST - LEAST) * STEPS);
+    float[][][] chances = new float[NOISE.length][ENDS.length][steps];
     for (int n = 0; n < NOISE.length; n++) {
       for (int code = 0; code < ENDS.length; code++) {
         for (int i = 0; i < steps; i++) {
-          double mean = LEAST + (i + 0.5) * STEP;
+          double mean = LEAST + (i + 0.5) / STEPS;
           double chance =
               Normal.cumulative((ENDS[code][1] - mean) / NOISE[n])
                   - Normal.cumulative((ENDS[code][0] - mean) / NOISE[n]);
-          logs[n][code][i] = (float) Math.log((1 - SLIP) * chance + SLIP / 6);
+          chances[n][code][i] = (float) (SCALE * ((1 - SLIP) * chance + SLIP / 6));
         }
       }
     }
-    return logs;
+    return chances;
   }
 }

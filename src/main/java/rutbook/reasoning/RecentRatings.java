@@ -8,7 +8,7 @@ package rutbook.reasoning;
  * @param order of each moto within its day
  * @param orderNow of the last moto within today
  * @param day of each moto: 0 for today, numbered back
- * @param weight of each moto, 0 to 1
+ * @param unsure steps of noise by which each moto is less sure than others, from 0
  * @param code of each complaint in each moto, see {@link RatingChances}
  */
 record RecentRatings(
@@ -17,7 +17,7 @@ record RecentRatings(
     double[] order,
     double orderNow,
     int[] day,
-    double[] weight,
+    int[] unsure,
     int[][] code) {
   int motos() {
     return x.length;

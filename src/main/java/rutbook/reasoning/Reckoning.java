@@ -5,7 +5,6 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import java.util.TreeSet;
 import java.util.stream.IntStream;
 import rutbook.notebook.Feel;
 import rutbook.notebook.Setting;
@@ -21,7 +20,7 @@ final class Reckoning {
   private static final int THROWN_AWAY = 50;
   private static final int KEPT = 100;
 
-  private final List<Complaint> complaints;
+  private final Considered considered;
   private final List<Setting> settings;
   private final PlausibleBikes bikes;
   private final PriorCell[][] cells;
@@ -29,13 +28,13 @@ final class Reckoning {
   private final Map<Complaint, Optional<Feel>> answered;
 
   private Reckoning(
-      List<Complaint> complaints,
+      Considered considered,
       List<Setting> settings,
       PriorCell[][] cells,
       PlausibleBikes bikes,
       RuleBook book,
       Map<Complaint, Optional<Feel>> answered) {
-    this.complaints = complaints;
+    this.considered = considered;
     this.settings = settings;
     this.cells = cells;
     this.bikes = bikes;
@@ -50,9 +49,10 @@ final class Reckoning {
     double[][] x = doses.of(rides);
     int from = Math.max(0, rides.size() - RECENT);
     List<Ride> recent = rides.subList(from, rides.size());
-    TreeSet<Complaint> seen = new TreeSet<>();
-    recent.forEach(ride -> seen.addAll(ride.feel().keySet()));
-    List<Complaint> complaints = List.copyOf(seen);
+    RatingHabit habit = RatingHabit.of(rides);
+    Considered considered =
+        Considered.of(recent, habit, book, settings.stream().map(Setting::role).toList());
+    List<Complaint> complaints = considered.all();
     PriorCell[][] cells = new PriorCell[complaints.size()][settings.size()];
     OldEvidence[] old = new OldEvidence[complaints.size()];
     Map<Complaint, Optional<Feel>> answered = new HashMap<>();
@@ -66,7 +66,7 @@ final class Reckoning {
     if (from > 0) {
       List<Ride> before = rides.subList(0, from);
       double[][] xBefore = Arrays.copyOfRange(x, 0, from);
-      IntStream.range(0, old.length)
+      IntStream.range(0, considered.mentioned())
           .parallel()
           .forEach(
               s ->
@@ -84,7 +84,8 @@ final class Reckoning {
             complaints,
             Arrays.copyOfRange(x, from, x.length),
             doses.of(now),
-            RatingHabit.of(rides));
+            considered.mentioned(),
+            habit);
     List<PlausibleBikes.Bike> bikes =
         IntStream.range(0, CHAINS)
             .parallel()
@@ -93,21 +94,18 @@ final class Reckoning {
                     new BikeSampler(cells, room, ratings, old, 7 + chain).draw(THROWN_AWAY, KEPT))
             .flatMap(List::stream)
             .toList();
-    return new Reckoning(complaints, settings, cells, new PlausibleBikes(bikes), book, answered);
+    return new Reckoning(considered, settings, cells, new PlausibleBikes(bikes), book, answered);
   }
 
   private static PriorCell cell(
       Complaint complaint, Setting setting, Optional<Feel> answered, RuleBook book) {
-    double size = 0;
-    boolean disputed = false;
-    for (Rule each : book.rules()) {
-      if (each.role() == setting.role() && each.concerns(complaint)) {
-        double share = Questions.share(each, answered);
-        size += share * each.size();
-        disputed |= share > 0 && (each.disputed() || share < 1);
-      }
-    }
-    return PriorCell.of(size, disputed);
+    List<Rule> rules =
+        book.rules().stream()
+            .filter(each -> each.role() == setting.role() && each.concerns(complaint))
+            .toList();
+    boolean disputed =
+        rules.stream().anyMatch(each -> each.disputed() && Questions.share(each, answered) > 0);
+    return PriorCell.of(Questions.sizes(rules, answered), disputed);
   }
 
   /** Doses from the baseline to the limits; none either way when the baseline does not say. */
@@ -127,27 +125,28 @@ final class Reckoning {
       List<Complaint> complaints,
       double[][] x,
       double[] now,
+      int mentioned,
       RatingHabit habit) {
     int n = recent.size();
     double[] order = new double[n];
-    double[] weight = new double[n];
+    int[] unsure = new int[n];
     int[] day = new int[n];
     int[][] code = new int[complaints.size()][n];
     for (int t = 0; t < n; t++) {
       Ride ride = recent.get(t);
       order[t] = ride.order();
-      weight[t] = ride.weight();
+      unsure[t] = ride.unsure();
       day[t] = days(recent, t);
       for (int s = 0; s < complaints.size(); s++) {
         Feel feel = ride.feel().get(complaints.get(s));
-        boolean quiet = feel == null && habit.silent() && !ride.feel().isEmpty();
+        boolean quiet = (s >= mentioned || habit.silent()) && !ride.feel().isEmpty();
         code[s][t] =
             feel != null
                 ? RatingChances.code(feel.severity(), habit.coarse())
                 : quiet ? RatingChances.silence(habit.coarse()) : RatingChances.NOT_MENTIONED;
       }
     }
-    return new RecentRatings(x, now, order, order[n - 1], day, weight, code);
+    return new RecentRatings(x, now, order, order[n - 1], day, unsure, code);
   }
 
   /** How many days with a ride back from the last one, 0 for the last day itself. */
@@ -156,8 +155,8 @@ final class Reckoning {
         - 1;
   }
 
-  List<Complaint> complaints() {
-    return complaints;
+  Considered considered() {
+    return considered;
   }
 
   List<Setting> settings() {

@@ -46,6 +46,11 @@ record Ride(
     return greatest;
   }
 
+  /** The same in steps of noise, each about a quarter more: half the weight is one or two. */
+  int unsure() {
+    return (int) Math.min(RatingChances.MOST_UNSURE, Math.round(-2 * Math.log(weight())));
+  }
+
   /** A moto that the rider marked, and one only to test the bike, weigh less. */
   double weight() {
     return (moto.report().doubtful() ? 0.4 : 1) * (moto.kind() == MotoKind.TEST ? 0.5 : 1);
