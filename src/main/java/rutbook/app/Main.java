@@ -1,6 +1,5 @@
 package rutbook.app;
 
-import java.io.OutputStream;
 import java.io.PrintStream;
 import java.nio.charset.Charset;
 import java.nio.file.Path;
@@ -8,14 +7,10 @@ import java.time.Clock;
 import java.util.Locale;
 import rutbook.cli.RutbookCommand;
 import rutbook.cli.Terminal;
-import rutbook.cli.Tour;
 import rutbook.file.FaultLog;
 import rutbook.file.RealDisk;
 import rutbook.file.UserFolders;
-import rutbook.json.JsonException;
-import rutbook.json.NotebookJson;
 import rutbook.units.Display;
-import rutbook.words.JsonWords;
 import rutbook.words.Language;
 import rutbook.words.Phrases;
 
@@ -36,7 +31,11 @@ public final class Main {
 
   int run(String... arguments) {
     RutbookCommand command =
-        new RutbookCommand(out, files::read, files, this::tour, this::window)
+        new RutbookCommand(
+                out,
+                files::read,
+                files,
+                new WithoutCommand(disk, phrases, folders(), out, files::read, this::log))
             .in(phrases)
             .with(files);
     return command.execute(errors, this::log, arguments);
@@ -50,43 +49,6 @@ public final class Main {
   private static Charset charset() {
     String name = System.getProperty("native.encoding", "UTF-8");
     return Charset.isSupported(name) ? Charset.forName(name) : Charset.defaultCharset();
-  }
-
-  /** The window; the tour where none can be opened, for whatever reason. */
-  private void window() {
-    PrintStream before = System.err;
-    System.setProperty("javafx.cachedir", folders().cache().resolve("javafx").toString());
-    System.setErr(new PrintStream(OutputStream.nullOutputStream(), true, charset()));
-    try {
-      Path home = Path.of(System.getProperty("user.home", "."), "Rutbook");
-      new WindowStart(disk, Clock.systemDefaultZone(), Main::codec, phrases, folders())
-          .run(() -> files.read(sample().toString()), home);
-    } catch (Exception | Error noWindow) {
-      log(noWindow);
-      tour();
-    } finally {
-      System.setErr(before);
-    }
-  }
-
-  private static Codec codec(Phrases spoken) {
-    return new Codec(
-        NotebookJson::read,
-        NotebookJson::write,
-        thrown ->
-            thrown instanceof JsonException fault
-                ? new JsonWords(spoken).sentence(fault)
-                : spoken.say("App", "no-notebook"));
-  }
-
-  private void tour() {
-    Tour.print(files.read(sample().toString()), phrases, out);
-  }
-
-  /** Beside the program where it was unpacked, or in the folder it is started from. */
-  private static Path sample() {
-    Path home = Path.of(System.getProperty("rutbook.home", "."));
-    return home.resolve("sample-notebooks").resolve("season.rutbook");
   }
 
   private static UserFolders folders() {

@@ -12,8 +12,10 @@ import java.util.concurrent.CountDownLatch;
 import java.util.concurrent.ExecutorService;
 import java.util.concurrent.Executors;
 import java.util.concurrent.ScheduledExecutorService;
+import java.util.function.Consumer;
 import java.util.function.Function;
 import java.util.function.Supplier;
+import java.util.stream.Stream;
 import javafx.stage.Stage;
 import javafx.stage.WindowEvent;
 import rutbook.edit.Editor;
@@ -57,6 +59,17 @@ final class WindowStart {
     this.folders = folders;
   }
 
+  /**
+   * What this start is to open.
+   *
+   * @param file the notebook that was asked for; without one, that of last time
+   * @param sample what a first run opens a copy of
+   * @param home the folder in which that copy is made
+   * @param opened is told of the window once it is open, on its thread
+   */
+  record Wanted(
+      Optional<Path> file, Supplier<Notebook> sample, Path home, Consumer<Window> opened) {}
+
   /** Everything that can be made before there is a toolkit. */
   private record Prepared(
       ScheduledExecutorService timer,
@@ -65,28 +78,28 @@ final class WindowStart {
       Phrases phrases,
       DiskLight light,
       DiskFiles files,
-      First first,
-      RuleBook rules) {}
+      First first) {}
 
   /** What the window begins with, and what is to be told of how that came. */
   private record First(
       Notebook notebook, Optional<OpenNotebook> open, List<NotebookFiles.Answer> told) {}
 
   /**
-   * Opens the window and waits until it is closed. The disk is read while the toolkit starts.
+   * Opens the window and waits until it is closed. The disk is read while the toolkit starts, and
+   * the rules of the trade while the window is built.
    *
-   * @param sample what a first run opens a copy of
-   * @param home the folder in which that copy is made
    * @throws Exception or an Error when no window can be opened here, for whatever reason
    */
-  void run(Supplier<Notebook> sample, Path home) throws Exception {
-    CompletableFuture<Prepared> prepared =
-        CompletableFuture.supplyAsync(() -> prepare(sample, home));
+  void run(Wanted wanted) throws Exception {
+    CompletableFuture<Remembered> remembered = CompletableFuture.supplyAsync(this::remembered);
+    CompletableFuture<Prepared> prepared = remembered.thenApply(it -> prepare(it, wanted));
+    CompletableFuture<RuleBook> rules = prepared.thenApply(it -> RulesJson.ofTheTrade());
     CompletableFuture<CountDownLatch> opened = new CompletableFuture<>();
     Toolkit.start(
         () -> {
           try {
-            opened.complete(show(prepared.join()));
+            Window.prepare(remembered.join());
+            opened.complete(show(prepared.join(), rules::join, wanted.opened()));
           } catch (RuntimeException | Error fault) {
             opened.completeExceptionally(fault);
           }
@@ -97,15 +110,18 @@ final class WindowStart {
 
   /** Opens the window, on its thread; the latch opens when it is closed. */
   CountDownLatch open(Notebook sample, Path home) {
-    return show(prepare(() -> sample, home));
+    Wanted wanted = new Wanted(Optional.empty(), () -> sample, home, window -> {});
+    return show(prepare(remembered(), wanted), RulesJson::ofTheTrade, wanted.opened());
   }
 
-  private Prepared prepare(Supplier<Notebook> sample, Path home) {
+  private Remembered remembered() {
+    return new Remembered(new SettingsFile(disk, folders.config().resolve("window.properties")));
+  }
+
+  private Prepared prepare(Remembered remembered, Wanted wanted) {
     ScheduledExecutorService timer =
         Executors.newSingleThreadScheduledExecutor(task -> daemon(task, "waiting"));
     ExecutorService worker = Executors.newSingleThreadExecutor(task -> daemon(task, "disk"));
-    Remembered remembered =
-        new Remembered(new SettingsFile(disk, folders.config().resolve("window.properties")));
     Phrases phrases =
         remembered
             .remembered()
@@ -125,12 +141,11 @@ final class WindowStart {
             phrases,
             remembered,
             light::show);
-    First first = first(files, remembered, sample, home);
-    return new Prepared(
-        timer, worker, remembered, phrases, light, files, first, RulesJson.ofTheTrade());
+    First first = first(files, remembered, wanted);
+    return new Prepared(timer, worker, remembered, phrases, light, files, first);
   }
 
-  private CountDownLatch show(Prepared it) {
+  private CountDownLatch show(Prepared it, Supplier<RuleBook> rules, Consumer<Window> opened) {
     DiskFiles files = it.files();
     Notebook notebook = it.first().notebook();
     it.first().told().forEach(files::tellAtStart);
@@ -148,22 +163,29 @@ final class WindowStart {
           it.timer().shutdown();
           it.worker().shutdown();
         });
-    Window.start(
-        stage,
-        new WindowServices(
-            editor,
-            () -> UUID.randomUUID().toString(),
-            clock,
-            it.phrases().locale(),
-            it.rules(),
-            files,
-            new PaperSheets(
-                new PaperSheets.Means(
-                    disk, clock, files::current, it.worker(), Toolkit::later, SystemViewer.real()),
-                it.phrases()),
-            it.light(),
-            it.remembered(),
-            Background.threaded()));
+    Window window =
+        Window.start(
+            stage,
+            new WindowServices(
+                editor,
+                () -> UUID.randomUUID().toString(),
+                clock,
+                it.phrases().locale(),
+                rules,
+                files,
+                new PaperSheets(
+                    new PaperSheets.Means(
+                        disk,
+                        clock,
+                        files::current,
+                        it.worker(),
+                        Toolkit::later,
+                        SystemViewer.real()),
+                    it.phrases()),
+                it.light(),
+                it.remembered(),
+                Background.threaded()));
+    opened.accept(window);
     return Toolkit.untilClosed(stage);
   }
 
@@ -174,26 +196,27 @@ final class WindowStart {
   }
 
   /**
-   * The notebook of last time, or else a copy of the sample, or else the sample unsaved. What could
-   * not be opened is told once the window is there.
+   * The notebook that was asked for, or that of last time, or else a copy of the sample, or else
+   * the sample unsaved. What could not be opened is told once the window is there.
    */
-  private First first(
-      DiskFiles files, Remembered remembered, Supplier<Notebook> sample, Path home) {
+  private First first(DiskFiles files, Remembered remembered, Wanted wanted) {
     List<NotebookFiles.Answer> told = new ArrayList<>();
-    for (Path path : remembered.recent()) {
+    List<Path> places =
+        Stream.concat(wanted.file().stream(), remembered.recent().stream()).distinct().toList();
+    for (Path path : places) {
       DiskFiles.Result again = files.openNow(path);
       told.add(again.answer());
       if (again.next().isPresent()) {
         return new First(again.next().get().notebook(), again.next(), told);
       }
     }
-    Notebook copy = sample.get().copiedAs(new NotebookId(UUID.randomUUID().toString()));
+    Notebook copy = wanted.sample().get().copiedAs(new NotebookId(UUID.randomUUID().toString()));
     try {
-      disk.makeFolder(home);
+      disk.makeFolder(wanted.home());
     } catch (java.io.IOException thrown) {
       return new First(copy, Optional.empty(), told);
     }
-    Optional<OpenNotebook> made = sampleCopy(files, copy, home);
+    Optional<OpenNotebook> made = sampleCopy(files, copy, wanted.home());
     return new First(made.map(OpenNotebook::notebook).orElse(copy), made, told);
   }
 

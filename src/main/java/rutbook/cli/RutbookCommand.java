@@ -61,32 +61,35 @@ public final class RutbookCommand implements Runnable {
   private final Terminal terminal;
   private final Function<String, Notebook> reader;
   private final Outbox outbox;
-  private final Runnable otherwise;
+  private final Program program;
+
+  @Parameters(
+      index = "0",
+      arity = "0..1",
+      paramLabel = "FILE",
+      description = "A notebook to open in the window; without one, the notebook of last time.")
+  private String file;
 
   @Option(names = "--tour", description = "Print a tour of the sample notebook and end.")
   private boolean tour;
 
-  private final Runnable tourOfSample;
+  @Option(names = "--rehearse", hidden = true)
+  private boolean rehearsal;
+
   private Phrases phrases = Phrases.english(Display.METRIC);
   private Optional<Pen> pen = Optional.empty();
 
   /**
    * @param reader opens a notebook by its file name, or throws a {@link Refusal}
    * @param outbox where files go that a command made
-   * @param tourOfSample prints the tour
-   * @param otherwise what happens without a command: the window
+   * @param program what happens without a command
    */
   public RutbookCommand(
-      Terminal terminal,
-      Function<String, Notebook> reader,
-      Outbox outbox,
-      Runnable tourOfSample,
-      Runnable otherwise) {
+      Terminal terminal, Function<String, Notebook> reader, Outbox outbox, Program program) {
     this.terminal = terminal;
     this.reader = reader;
     this.outbox = outbox;
-    this.tourOfSample = tourOfSample;
-    this.otherwise = otherwise;
+    this.program = program;
   }
 
   /** Speaks that language from now on, instead of English. */
@@ -103,37 +106,64 @@ public final class RutbookCommand implements Runnable {
 
   @Override
   public void run() {
-    (tour ? tourOfSample : otherwise).run();
+    if (tour) {
+      program.tour();
+    } else if (rehearsal) {
+      program.rehearse();
+    } else {
+      program.window(Optional.ofNullable(file).map(this::notebook));
+    }
+  }
+
+  /** A word without a point or a folder is a command that was mistyped, not a notebook. */
+  private String notebook(String name) {
+    if (!name.matches(".*[./\\\\].*")) {
+      throw Refusal.use(phrases.say("Cli", "no-command", name));
+    }
+    return name;
   }
 
   /** Runs the command line; returns the exit code. */
   public int execute(Terminal errors, Consumer<Throwable> log, String... words) {
+    boolean json = List.of(words).contains(JSON);
+    try {
+      if (words.length == 0) {
+        run(); // most starts: the window need not wait for all that the commands can be asked
+        return Exit.DONE;
+      }
+      return line(errors, log, json).execute(words);
+    } catch (RuntimeException | OutOfMemoryError | StackOverflowError thrown) {
+      return refused(refusal(thrown, log), errors, json);
+    }
+  }
+
+  /** What is said of it; what nobody foresaw is written to the log too. */
+  private Refusal refusal(Throwable thrown, Consumer<Throwable> log) {
+    if (thrown instanceof Refusal refusal) {
+      return refusal;
+    }
+    if (thrown instanceof NotebookException bound) {
+      return Refusal.use(new FaultWords(phrases).sentence(bound));
+    }
+    log.accept(thrown);
+    return unexpected(thrown);
+  }
+
+  private CommandLine line(Terminal errors, Consumer<Throwable> log, boolean json) {
     CommandLine line = new CommandLine(this);
+    String version = phrases.say("Cli", "version", program.version());
+    line.getCommandSpec().version(version);
+    line.getSubcommands().values().forEach(each -> each.getCommandSpec().version(version));
     line.setColorScheme(CommandLine.Help.defaultColorScheme(CommandLine.Help.Ansi.OFF));
     line.setOut(terminal.writer());
     line.setCaseInsensitiveEnumValuesAllowed(true);
     line.setResourceBundle(phrases.usage());
     line.setExpandAtFiles(false); // a file name may begin with @
-    boolean json = List.of(words).contains(JSON);
     line.setParameterExceptionHandler(
         (thrown, arguments) -> refused(Refusal.use(thrown.getMessage()), errors, json));
     line.setExecutionExceptionHandler(
-        (thrown, command, result) -> {
-          if (thrown instanceof Refusal refusal) {
-            return refused(refusal, errors, json);
-          }
-          if (thrown instanceof NotebookException bound) {
-            return refused(Refusal.use(new FaultWords(phrases).sentence(bound)), errors, json);
-          }
-          log.accept(thrown);
-          return refused(unexpected(thrown), errors, json);
-        });
-    try {
-      return line.execute(words);
-    } catch (OutOfMemoryError | StackOverflowError tooMuch) {
-      log.accept(tooMuch);
-      return refused(unexpected(tooMuch), errors, json);
-    }
+        (thrown, command, result) -> refused(refusal(thrown, log), errors, json));
+    return line;
   }
 
   private Refusal unexpected(Throwable thrown) {

@@ -118,7 +118,7 @@ public final class Desk {
 
   /** The rules of the trade with the notebook's own changes to them. */
   public RuleBook rules() {
-    return services.rules().with(notebook().ruleChanges());
+    return services.rules().get().with(notebook().ruleChanges());
   }
 
   /** The head of something written down today, after all else of that bike on this day. */

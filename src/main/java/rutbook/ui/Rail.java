@@ -72,6 +72,11 @@ final class Rail extends VBox {
     button.setMaxWidth(Double.MAX_VALUE);
   }
 
+  /** The first icon brings the font of all of them. */
+  static void loadIcons() {
+    new FontIcon(MaterialDesignU.UNDO);
+  }
+
   void show(Place place) {
     String name = Pages.railName(place);
     pages.forEach(page -> page.setSelected(page.getUserData().equals(name)));

@@ -8,6 +8,7 @@ import javafx.geometry.Rectangle2D;
 import javafx.scene.Scene;
 import javafx.stage.Screen;
 import javafx.stage.Stage;
+import rutbook.notebook.Notebook;
 import rutbook.ui.fx.Background;
 import rutbook.ui.fx.Fonts;
 import rutbook.words.Language;
@@ -34,9 +35,16 @@ public final class Window {
     this.scene = new Scene(shell, WIDTH, HEIGHT);
   }
 
+  /** What every window needs whatever is in it, so that a notebook can be read meanwhile. */
+  public static void prepare(WindowMemory memory) {
+    Fonts.load();
+    Application.setUserAgentStylesheet(memory.remembered().theme().base());
+    Rail.loadIcons();
+  }
+
   /** Builds the window and shows it, on the window's thread. */
   public static Window start(Stage stage, WindowServices services) {
-    Fonts.load();
+    prepare(services.memory());
     Window window = new Window(stage, services);
     window.open();
     return window;
@@ -52,7 +60,7 @@ public final class Window {
     stage.setOnCloseRequest(
         event -> {
           event.consume();
-          shell.close(this::end);
+          close();
         });
     title();
     stage.show();
@@ -151,6 +159,16 @@ public final class Window {
   /** Where the window is now: for tests and pictures. */
   public void go(Place place) {
     shell.go(place);
+  }
+
+  /** Closes the window, unless something would be lost: then it asks. */
+  public void close() {
+    shell.close(this::end);
+  }
+
+  /** The notebook as it is now. */
+  public Notebook notebook() {
+    return services.editor().present();
   }
 
   private void applyLook() {

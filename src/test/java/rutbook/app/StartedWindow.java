@@ -5,6 +5,7 @@ import java.io.UncheckedIOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.Clock;
+import java.util.Optional;
 import rutbook.bench.FirstFrame;
 import rutbook.file.RealDisk;
 import rutbook.file.UserFolders;
@@ -22,7 +23,10 @@ public final class StartedWindow {
     Path file = Path.of(arguments[0]);
     Path folder = Path.of(arguments[1]);
     FirstFrame.tellWhenShown();
-    start(folder).run(() -> read(file), folder.resolve("home"));
+    start(folder)
+        .run(
+            new WindowStart.Wanted(
+                Optional.empty(), () -> read(file), folder.resolve("home"), window -> {}));
   }
 
   static Notebook read(Path file) {

@@ -1,16 +1,26 @@
 package rutbook.bench;
 
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
 import java.time.Duration;
 import java.time.Instant;
+import java.util.stream.Stream;
 import javafx.animation.AnimationTimer;
+import javafx.animation.PauseTransition;
 import javafx.application.Platform;
 import javafx.collections.ListChangeListener;
 import javafx.stage.Window;
 
-/** Tells how long it took from the start of the process to the third frame, and ends. */
+/**
+ * Tells how long it took from the start of the process to the third frame and, a moment later, the
+ * most memory the process had; then it ends.
+ */
 public final class FirstFrame {
   /** By the third frame the second one has been shown. */
   private static final int USABLE = 3;
+
+  private static final javafx.util.Duration SETTLED = javafx.util.Duration.seconds(2);
 
   private FirstFrame() {}
 
@@ -30,11 +40,33 @@ public final class FirstFrame {
       public void handle(long now) {
         frames++;
         if (frames == USABLE) {
+          stop();
           long cpu = ProcessHandle.current().info().totalCpuDuration().orElseThrow().toMillis();
-          System.out.println(Duration.between(born, Instant.now()).toMillis() + " " + cpu);
-          Runtime.getRuntime().halt(0);
+          long millis = Duration.between(born, Instant.now()).toMillis();
+          PauseTransition settling = new PauseTransition(SETTLED);
+          settling.setOnFinished(event -> end(millis, cpu));
+          settling.play();
         }
       }
     }.start();
+  }
+
+  private static void end(long millis, long cpu) {
+    System.out.println("started " + millis + " " + cpu + " " + mostMemory());
+    Runtime.getRuntime().halt(0);
+  }
+
+  /** In KiB, as Linux knows it; 0 elsewhere. */
+  private static long mostMemory() {
+    try (Stream<String> lines = Files.lines(Path.of("/proc/self/status"))) {
+      return lines
+          .filter(line -> line.startsWith("VmHWM:"))
+          .map(line -> line.replaceAll("\\D", ""))
+          .mapToLong(Long::parseLong)
+          .findFirst()
+          .orElse(0);
+    } catch (IOException notLinux) {
+      return 0;
+    }
   }
 }

@@ -1,87 +1,98 @@
 package rutbook.bench;
 
 import java.io.IOException;
-import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.function.ToLongFunction;
 import java.util.stream.Stream;
-import rutbook.app.StartedWindow;
 
 /**
- * The first usable frame of the program beside that of a bare window with a table, each in a
- * process of its own, in turns.
+ * The first usable frame of the packaged program with its sample beside that of a bare themed
+ * window with a table, each in a process of its own, in turns, on the same machine options: both
+ * with the archive of classes that Java brings, and both with an archive of their own. Run it after
+ * {@code mvn package}; where {@code DISPLAY} is set the windows are real.
  */
 public final class StartBench {
   private static final int ROUNDS = 7;
 
   private StartBench() {}
 
-  /** From the start of the process to its third frame. */
-  private record Start(long millis, long cpuMillis) {}
-
   public static void main(String[] arguments) throws IOException, InterruptedException {
     int rounds = arguments.length > 0 ? Integer.parseInt(arguments[0]) : ROUNDS;
-    String sample = Path.of("sample-notebooks", "season.rutbook").toString();
-    List<Start> bare = new ArrayList<>();
-    List<Start> ours = new ArrayList<>();
-    Path folder = Files.createTempDirectory("rutbook-start");
-    Start first = run(StartedWindow.class, sample, folder.toString());
-    for (int i = 0; i < rounds; i++) {
-      bare.add(run(BareTable.class));
-      ours.add(run(StartedWindow.class, sample, folder.toString()));
+    Path folder = Path.of("target", "rutbook").toRealPath();
+    Path scratch = Files.createTempDirectory("rutbook-start");
+    try {
+      StartedProgram bare = StartedProgram.bare(folder, scratch);
+      Map<String, StartedProgram> programs = new LinkedHashMap<>();
+      programs.put("bare table", bare);
+      programs.put("Rutbook", StartedProgram.packaged(folder, scratch, false));
+      programs.put("bare table, its archive", bare.archived());
+      programs.put("Rutbook, its archive", StartedProgram.packaged(folder, scratch, true));
+      measure(programs, rounds);
+    } finally {
+      delete(scratch);
     }
-    delete(folder);
-    System.out.printf("the first start of all %d ms (cpu %d)%n", first.millis(), first.cpuMillis());
-    Start least = median(bare);
-    Start mine = median(ours);
-    System.out.printf(
-        "bare table %d ms (cpu %d), the program %d ms (cpu %d): ratio %.2f (cpu %.2f), %d rounds%n",
-        least.millis(),
-        least.cpuMillis(),
-        mine.millis(),
-        mine.cpuMillis(),
-        (double) mine.millis() / least.millis(),
-        (double) mine.cpuMillis() / least.cpuMillis(),
-        rounds);
   }
 
-  private static Start run(Class<?> main, String... arguments)
+  /** Every second program is measured against the one before it. */
+  private static void measure(Map<String, StartedProgram> programs, int rounds)
       throws IOException, InterruptedException {
-    List<String> command =
-        new ArrayList<>(
-            List.of(
-                Path.of(System.getProperty("java.home"), "bin", "java").toString(),
-                "-Djava.awt.headless=true",
-                "-Dglass.platform=Monocle",
-                "-Dmonocle.platform=Headless",
-                "-Dprism.order=sw",
-                "-Dprism.text=t2k",
-                "-Dheadless.geometry=1280x800-32",
-                "-Djavafx.cachedir=target/javafx-cache",
-                "-cp",
-                System.getProperty("java.class.path"),
-                main.getName()));
-    command.addAll(List.of(arguments));
-    Process process =
-        new ProcessBuilder(command).redirectError(ProcessBuilder.Redirect.DISCARD).start();
-    String told =
-        new String(process.getInputStream().readAllBytes(), StandardCharsets.UTF_8).strip();
-    process.waitFor();
-    String[] both = told.split(" ");
-    return new Start(Long.parseLong(both[0]), Long.parseLong(both[1]));
+    Map<String, List<StartedProgram.Start>> starts = new LinkedHashMap<>();
+    for (String name : programs.keySet()) {
+      programs.get(name).start();
+      starts.put(name, new ArrayList<>());
+    }
+    for (int i = 0; i < rounds; i++) {
+      for (String name : programs.keySet()) {
+        starts.get(name).add(programs.get(name).start());
+      }
+    }
+    List<String> names = List.copyOf(programs.keySet());
+    for (int i = 0; i < names.size(); i++) {
+      StartedProgram.Start median = median(starts.get(names.get(i)));
+      say(
+          "%-24s %5d ms, processor %5d ms, most memory %4d MiB%n",
+          names.get(i), median.millis(), median.cpuMillis(), median.memory() >> 10);
+      if (i % 2 == 1) {
+        StartedProgram.Start before = median(starts.get(names.get(i - 1)));
+        say(
+            "  beside the %s: %.2f times as long, %.2f times the processor, %.2f times the memory%n",
+            names.get(i - 1),
+            (double) median.millis() / before.millis(),
+            (double) median.cpuMillis() / before.cpuMillis(),
+            (double) median.memory() / before.memory());
+      }
+    }
+    say(
+        "medians of %d starts each, in turns, %s%n",
+        rounds, System.getenv("DISPLAY") == null ? "without a display" : "on a display");
   }
 
-  private static Start median(List<Start> starts) {
-    return new Start(
-        starts.stream().map(Start::millis).sorted().toList().get(starts.size() / 2),
-        starts.stream().map(Start::cpuMillis).sorted().toList().get(starts.size() / 2));
+  private static void say(String pattern, Object... facts) {
+    System.out.printf(Locale.ROOT, pattern, facts);
+  }
+
+  private static StartedProgram.Start median(List<StartedProgram.Start> starts) {
+    return new StartedProgram.Start(
+        middle(starts, StartedProgram.Start::millis),
+        middle(starts, StartedProgram.Start::cpuMillis),
+        middle(starts, StartedProgram.Start::memory));
+  }
+
+  private static long middle(
+      List<StartedProgram.Start> starts, ToLongFunction<StartedProgram.Start> of) {
+    return starts.stream().mapToLong(of).sorted().toArray()[starts.size() / 2];
   }
 
   private static void delete(Path folder) throws IOException {
     try (Stream<Path> paths = Files.walk(folder)) {
-      for (Path path : paths.sorted(java.util.Comparator.reverseOrder()).toList()) {
+      for (Path path : paths.sorted(Comparator.reverseOrder()).toList()) {
         Files.delete(path);
       }
     }

@@ -88,7 +88,7 @@ class AnswersSchemaTest {
     Terminal beside =
         new Terminal(new PrintStream(errors, true, StandardCharsets.UTF_8), StandardCharsets.UTF_8);
     int exit =
-        new RutbookCommand(terminal, this::read, (name, bytes, replace) -> {}, () -> {}, () -> {})
+        new RutbookCommand(terminal, this::read, (name, bytes, replace) -> {}, new NoProgram())
             .execute(
                 beside,
                 logged::add,

@@ -20,7 +20,7 @@ class AnyNotebookTest {
   private int run(Function<String, Notebook> reader, String... words) {
     Terminal terminal =
         new Terminal(new PrintStream(out, true, StandardCharsets.UTF_8), StandardCharsets.UTF_8);
-    return new RutbookCommand(terminal, reader, (name, bytes, replace) -> {}, () -> {}, () -> {})
+    return new RutbookCommand(terminal, reader, (name, bytes, replace) -> {}, new NoProgram())
         .execute(terminal, logged::add, words);
   }
 

@@ -38,7 +38,7 @@ class CardCommandTest {
         new Terminal(new PrintStream(out, true, StandardCharsets.UTF_8), StandardCharsets.UTF_8);
     Terminal beside =
         new Terminal(new PrintStream(errors, true, StandardCharsets.UTF_8), StandardCharsets.UTF_8);
-    return new RutbookCommand(terminal, files::get, this::put, () -> {}, () -> {})
+    return new RutbookCommand(terminal, files::get, this::put, new NoProgram())
         .execute(beside, logged::add, words);
   }
 

@@ -28,8 +28,7 @@ class FigureCommandsTest {
 
   private int run(Charset charset, String... words) {
     Terminal terminal = new Terminal(new PrintStream(out, true, charset), charset);
-    return new RutbookCommand(
-            terminal, files::get, (name, bytes, replace) -> {}, () -> {}, () -> {})
+    return new RutbookCommand(terminal, files::get, (name, bytes, replace) -> {}, new NoProgram())
         .execute(new Terminal(new PrintStream(errors, true, charset), charset), logged::add, words);
   }
 

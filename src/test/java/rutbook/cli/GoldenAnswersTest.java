@@ -50,7 +50,7 @@ class GoldenAnswersTest {
     ByteArrayOutputStream out = new ByteArrayOutputStream();
     Terminal terminal =
         new Terminal(new PrintStream(out, true, StandardCharsets.UTF_8), StandardCharsets.UTF_8);
-    new RutbookCommand(terminal, file -> season, (file, bytes, replace) -> {}, () -> {}, () -> {})
+    new RutbookCommand(terminal, file -> season, (file, bytes, replace) -> {}, new NoProgram())
         .execute(
             terminal,
             thrown -> {
@@ -73,7 +73,7 @@ class GoldenAnswersTest {
   @Test
   void everyCommandThatPrintsHasAGoldenAnswer() {
     assertThat(
-            new picocli.CommandLine(new RutbookCommand(null, null, null, null, null))
+            new picocli.CommandLine(new RutbookCommand(null, null, null, null))
                 .getSubcommands()
                 .keySet())
         .filteredOn(name -> !name.equals("card"))

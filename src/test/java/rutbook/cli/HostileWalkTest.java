@@ -64,7 +64,7 @@ class HostileWalkTest {
     ByteArrayOutputStream errors = new ByteArrayOutputStream();
     Terminal terminal = new Terminal(new PrintStream(out, true, charset), charset);
     int exit =
-        new RutbookCommand(terminal, this::read, (name, bytes, replace) -> {}, () -> {}, () -> {})
+        new RutbookCommand(terminal, this::read, (name, bytes, replace) -> {}, new NoProgram())
             .execute(
                 new Terminal(new PrintStream(errors, true, charset), charset),
                 unexpected::add,

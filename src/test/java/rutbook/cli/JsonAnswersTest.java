@@ -28,8 +28,7 @@ class JsonAnswersTest {
   private int run(Charset charset, String... words) {
     Terminal terminal = new Terminal(new PrintStream(out, true, charset), charset);
     Terminal beside = new Terminal(new PrintStream(errors, true, charset), charset);
-    return new RutbookCommand(
-            terminal, files::get, (name, bytes, replace) -> {}, () -> {}, () -> {})
+    return new RutbookCommand(terminal, files::get, (name, bytes, replace) -> {}, new NoProgram())
         .execute(beside, logged::add, words);
   }
 

@@ -62,8 +62,17 @@ class RutbookCommandTest {
             terminal,
             files::get,
             (name, bytes, replace) -> {},
-            () -> Tour.print(Samples.season(), Phrases.english(Display.METRIC), terminal),
-            () -> {})
+            new NoProgram() {
+              @Override
+              public void tour() {
+                Tour.print(Samples.season(), Phrases.english(Display.METRIC), terminal);
+              }
+
+              @Override
+              public void window(java.util.Optional<String> file) {
+                terminal.line("window " + file.orElse("of last time"));
+              }
+            })
         .execute(new Terminal(new PrintStream(errors, true, charset), charset), logged::add, words);
   }
 
@@ -220,5 +229,30 @@ class RutbookCommandTest {
         .isEqualTo(Exit.WRONG_USE);
     assertThat(run("compare", "twins", "--bike", "bike-1", day + "#0", "now"))
         .isEqualTo(Exit.WRONG_USE);
+  }
+
+  @Test
+  void theVersionIsOneLine() {
+    assertThat(run("--version")).isZero();
+    assertThat(said()).isEqualTo("Rutbook 1.2.3" + System.lineSeparator());
+  }
+
+  @Test
+  void aFileAloneIsOpenedInTheWindow() {
+    assertThat(run("rides/season.rutbook")).isZero();
+    assertThat(said()).isEqualTo("window rides/season.rutbook" + System.lineSeparator());
+  }
+
+  @Test
+  void withoutAWordTheWindowOpensAsItWasLeft() {
+    assertThat(run()).isZero();
+    assertThat(said()).isEqualTo("window of last time" + System.lineSeparator());
+  }
+
+  @Test
+  void aMistypedCommandIsNotTakenForANotebook() {
+    assertThat(run("compre")).isEqualTo(Exit.WRONG_USE);
+    assertThat(errors.toString(StandardCharsets.UTF_8))
+        .contains("There is no command “compre”; rutbook --help lists them.");
   }
 }

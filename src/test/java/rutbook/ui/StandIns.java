@@ -32,7 +32,7 @@ final class StandIns {
         () -> unused(editor, ids),
         Clock.fixed(today.atTime(LocalTime.NOON).toInstant(ZoneOffset.UTC), ZoneOffset.UTC),
         look.language().map(Language::locale).orElse(Locale.UK),
-        RulesJson.ofTheTrade(),
+        RulesJson::ofTheTrade,
         new NoFiles(),
         new NoPaper(),
         new AlwaysSaved(),

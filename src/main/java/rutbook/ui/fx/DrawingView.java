@@ -1,11 +1,17 @@
 package rutbook.ui.fx;
 
+import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.List;
 import java.util.Locale;
+import java.util.Map;
 import javafx.geometry.VPos;
 import javafx.scene.Node;
 import javafx.scene.layout.Region;
 import javafx.scene.shape.Circle;
+import javafx.scene.shape.LineTo;
+import javafx.scene.shape.MoveTo;
+import javafx.scene.shape.Path;
 import javafx.scene.shape.Polyline;
 import javafx.scene.shape.Rectangle;
 import javafx.scene.shape.StrokeLineCap;
@@ -29,9 +35,38 @@ public class DrawingView extends Region {
       return;
     }
     shown = drawing;
-    getChildren().setAll(drawing.shapes().stream().map(DrawingView::node).toList());
-    getChildren().forEach(child -> child.setManaged(false));
+    List<Node> nodes = nodes(drawing.shapes());
+    nodes.forEach(
+        node -> {
+          node.setManaged(false);
+          node.setMouseTransparent(true);
+        });
+    getChildren().setAll(nodes);
   }
+
+  /** Of lines that follow each other, those that look alike are one node: a ruler has dozens. */
+  private static List<Node> nodes(List<Shape> shapes) {
+    List<Node> nodes = new ArrayList<>();
+    Map<LineStyle, Path> lines = new HashMap<>();
+    for (Shape shape : shapes) {
+      if (shape instanceof Shape.Line line) {
+        LineStyle style = new LineStyle(line.ink(), line.width());
+        Path path = lines.get(style);
+        if (path == null) {
+          path = path(style);
+          lines.put(style, path);
+          nodes.add(path);
+        }
+        add(line, path);
+      } else {
+        lines.clear();
+        nodes.add(node(shape));
+      }
+    }
+    return nodes;
+  }
+
+  private record LineStyle(Ink ink, double width) {}
 
   public final Drawing shown() {
     return shown;
@@ -48,22 +83,21 @@ public class DrawingView extends Region {
   }
 
   private static Node node(Shape shape) {
-    Node node =
-        shape instanceof Shape.Line line
-            ? line(line)
-            : shape instanceof Shape.Box box
-                ? new Rectangle(box.x(), box.y(), box.width(), box.height())
-                : shape instanceof Shape.Dot dot
-                    ? dot(dot)
-                    : shape instanceof Shape.Polygon polygon
-                        ? polygon(polygon)
-                        : shape instanceof Shape.Polyline polyline
-                            ? polyline(polyline)
-                            : text((Shape.Text) shape);
-    node.setMouseTransparent(true);
     if (shape instanceof Shape.Box box) {
-      node.getStyleClass().add(fill(box.ink()));
+      return box(box);
     }
+    if (shape instanceof Shape.Dot dot) {
+      return dot(dot);
+    }
+    if (shape instanceof Shape.Polygon polygon) {
+      return polygon(polygon);
+    }
+    return shape instanceof Shape.Polyline polyline ? polyline(polyline) : text((Shape.Text) shape);
+  }
+
+  private static Node box(Shape.Box box) {
+    Rectangle node = new Rectangle(box.x(), box.y(), box.width(), box.height());
+    node.getStyleClass().add(fill(box.ink()));
     return node;
   }
 
@@ -76,18 +110,23 @@ public class DrawingView extends Region {
   }
 
   /** Upright and level lines are put on whole pixels, so that they are sharp. */
-  private static Node line(Shape.Line line) {
+  private static void add(Shape.Line line, Path path) {
     boolean upright = line.x1() == line.x2();
     boolean level = line.y1() == line.y2();
     double x1 = upright ? sharp(line.x1()) : line.x1();
     double y1 = level ? sharp(line.y1()) : line.y1();
     double x2 = upright ? x1 : line.x2();
     double y2 = level ? y1 : line.y2();
-    javafx.scene.shape.Line node = new javafx.scene.shape.Line(x1, y1, x2, y2);
-    node.setStrokeWidth(line.width());
-    node.setStrokeLineCap(StrokeLineCap.BUTT);
-    node.getStyleClass().add(stroke(line.ink()));
-    return node;
+    path.getElements().addAll(new MoveTo(x1, y1), new LineTo(x2, y2));
+  }
+
+  private static Path path(LineStyle style) {
+    Path path = new Path();
+    path.setFill(null);
+    path.setStrokeWidth(style.width());
+    path.setStrokeLineCap(StrokeLineCap.BUTT);
+    path.getStyleClass().add(stroke(style.ink()));
+    return path;
   }
 
   private static double sharp(double place) {

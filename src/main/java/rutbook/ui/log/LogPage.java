@@ -57,7 +57,7 @@ public final class LogPage extends Page {
   private final StackPane body = new StackPane();
   private final StackPane newSession = new StackPane();
   private final Button make;
-  private final Node filters;
+  private final HBox filters = new HBox(8);
   private LogFilter filter = LogFilter.ALL;
   private Notebook shown;
 
@@ -77,7 +77,7 @@ public final class LogPage extends Page {
     kinds.offer(KINDS);
     make = Keys.mainKey("log-new", desk.text("log.new"), this::newThing);
     trustBox = new VBox(2, trust, Keys.label(desk.text("log.trust"), "soft", "condensed"));
-    filters = filters();
+    filtering();
     getChildren().addAll(header(), newSession, filters, body);
     VBox.setVgrow(body, Priority.ALWAYS);
     body.setMinHeight(0);
@@ -96,14 +96,14 @@ public final class LogPage extends Page {
     return row;
   }
 
-  private Node filters() {
+  private void filtering() {
     search.setId("log-search");
     search.setPromptText(desk().text("log.search"));
     search.setAccessibleText(desk().text("log.search"));
     search.getStyleClass().add("large-target");
     search.textProperty().addListener((text, before, now) -> filter());
     HBox.setHgrow(search, Priority.ALWAYS);
-    return new HBox(8, search, tracks.box(), bikes.box(), kinds.box());
+    filters.getChildren().addAll(search, tracks.box(), kinds.box());
   }
 
   private void list() {
@@ -148,10 +148,20 @@ public final class LogPage extends Page {
     shown = notebook;
     tracks.offer(notebook.shelf().tracks());
     bikes.offer(notebook.bikes());
-    bikes.box().setVisible(notebook.bikes().size() > 1);
-    bikes.box().setManaged(notebook.bikes().size() > 1);
+    offerBikes(notebook.bikes().size() > 1);
     make.setDisable(notebook.bikes().isEmpty());
     refresh();
+  }
+
+  /** Where there is one bike there is nothing to choose. */
+  private void offerBikes(boolean several) {
+    if (several != filters.getChildren().contains(bikes.box())) {
+      filters.getChildren().setAll(search, tracks.box());
+      if (several) {
+        filters.getChildren().add(bikes.box());
+      }
+      filters.getChildren().add(kinds.box());
+    }
   }
 
   private void refresh() {
