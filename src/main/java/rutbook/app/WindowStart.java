@@ -28,6 +28,7 @@ import rutbook.json.RulesJson;
 import rutbook.notebook.Notebook;
 import rutbook.notebook.NotebookId;
 import rutbook.reasoning.RuleBook;
+import rutbook.ui.DialogPicker;
 import rutbook.ui.NotebookFiles;
 import rutbook.ui.Window;
 import rutbook.ui.WindowServices;
@@ -78,7 +79,8 @@ final class WindowStart {
       Phrases phrases,
       DiskLight light,
       DiskFiles files,
-      First first) {}
+      First first,
+      Path shelf) {}
 
   /** What the window begins with, and what is to be told of how that came. */
   private record First(
@@ -142,7 +144,8 @@ final class WindowStart {
             remembered,
             light::show);
     First first = first(files, remembered, wanted);
-    return new Prepared(timer, worker, remembered, phrases, light, files, first);
+    Path shelf = wanted.home().resolve("riders");
+    return new Prepared(timer, worker, remembered, phrases, light, files, first, shelf);
   }
 
   private CountDownLatch show(Prepared it, Supplier<RuleBook> rules, Consumer<Window> opened) {
@@ -184,7 +187,10 @@ final class WindowStart {
                     it.phrases()),
                 it.light(),
                 it.remembered(),
-                Background.threaded()));
+                Background.threaded(),
+                new DiskOutside(
+                    disk, clock, it.shelf(), it.phrases(), it.worker(), Toolkit::later),
+                new DialogPicker(stage, it.phrases().locale(), files::folder)));
     opened.accept(window);
     return Toolkit.untilClosed(stage);
   }

@@ -2,6 +2,7 @@ package rutbook.ui;
 
 import java.time.Instant;
 import java.time.LocalDate;
+import java.nio.file.Path;
 import java.time.ZoneId;
 import java.util.HashMap;
 import java.util.Map;
@@ -101,6 +102,32 @@ public final class Desk {
   /** Sheets on paper. */
   public Printing printing() {
     return services.printing();
+  }
+
+  /** Files that are no notebook of the window's own. */
+  public OutsideFiles outside() {
+    return services.outside();
+  }
+
+  /** Asks for names of files. */
+  public FilePicker picker() {
+    return services.picker();
+  }
+
+  /** Opens a setup file: what this notebook handed over is taken back, all else is a guest. */
+  public void openSetup(Path path, Consumer<String> refused) {
+    outside()
+        .open(
+            path,
+            answer -> {
+              if (answer instanceof OutsideFiles.Answer.Done<OutsideFiles.Opened> done) {
+                boolean own =
+                    done.value().file().handOver().notebook().equals(notebook().id());
+                go(own ? new Place.TakeBack(done.value()) : new Place.Guest(done.value()));
+              } else if (answer instanceof OutsideFiles.Answer.Refused<OutsideFiles.Opened> no) {
+                refused.accept(no.sentence());
+              }
+            });
   }
 
   public WindowWords words() {

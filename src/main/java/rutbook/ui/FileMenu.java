@@ -132,7 +132,21 @@ final class FileMenu {
   }
 
   void open() {
-    dialog().toOpen().ifPresent(path -> files.open(path, this::told));
+    dialog()
+        .or(desk.text("pick.SETUP"), "*" + FilePicker.Kind.SETUP.ending())
+        .toOpen()
+        .ifPresent(this::open);
+  }
+
+  /** A notebook, or a setup file that somebody sent. */
+  void open(Path path) {
+    if (path.getFileName().toString().endsWith(FilePicker.Kind.SETUP.ending())) {
+      desk.openSetup(
+          path,
+          sentence -> overlay.tell(desk.text("trouble.title"), sentence, List.of()));
+    } else {
+      files.open(path, this::told);
+    }
   }
 
   void startNew() {

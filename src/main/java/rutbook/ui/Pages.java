@@ -3,6 +3,7 @@ package rutbook.ui;
 import java.util.List;
 import java.util.Optional;
 import org.kordamp.ikonli.Ikon;
+import org.kordamp.ikonli.materialdesign2.MaterialDesignA;
 import org.kordamp.ikonli.materialdesign2.MaterialDesignB;
 import org.kordamp.ikonli.materialdesign2.MaterialDesignC;
 import org.kordamp.ikonli.materialdesign2.MaterialDesignM;
@@ -11,6 +12,10 @@ import org.kordamp.ikonli.materialdesign2.MaterialDesignW;
 import rutbook.notebook.EntryId;
 import rutbook.notebook.SettingId;
 import rutbook.ui.bike.BikePage;
+import rutbook.ui.coach.CoachPage;
+import rutbook.ui.coach.GuestPage;
+import rutbook.ui.coach.HandOverPage;
+import rutbook.ui.coach.TakeBackPage;
 import rutbook.ui.compare.ComparePage;
 import rutbook.ui.log.LogPage;
 import rutbook.ui.log.SessionPage;
@@ -31,7 +36,8 @@ final class Pages {
           new OnRail("next", MaterialDesignT.TRENDING_UP, new Place.Next()),
           new OnRail("compare", MaterialDesignC.COMPARE_HORIZONTAL, new Place.Compare()),
           new OnRail("rebuild", MaterialDesignW.WRENCH_OUTLINE, new Place.Rebuild()),
-          new OnRail("bike", MaterialDesignM.MOTORBIKE, new Place.Bike(Place.BikePart.SETTINGS)));
+          new OnRail("bike", MaterialDesignM.MOTORBIKE, new Place.Bike(Place.BikePart.SETTINGS)),
+          new OnRail("coach", MaterialDesignA.ACCOUNT_VOICE, new Place.Coach()));
 
   private Pages() {}
 
@@ -64,6 +70,18 @@ final class Pages {
     if (place instanceof Place.Paper paper) {
       return Optional.of(new PaperPage(desk, paper.rebuild()));
     }
+    if (place instanceof Place.Coach) {
+      return Optional.of(new CoachPage(desk));
+    }
+    if (place instanceof Place.HandOver) {
+      return Optional.of(new HandOverPage(desk));
+    }
+    if (place instanceof Place.TakeBack back) {
+      return Optional.of(new TakeBackPage(desk, back.file()));
+    }
+    if (place instanceof Place.Guest guest) {
+      return Optional.of(new GuestPage(desk, guest.file()));
+    }
     if (place instanceof Place.Bench bench) {
       return Optional.of(new BenchPage(desk, bench.rebuild(), bench.step()));
     }
@@ -89,6 +107,12 @@ final class Pages {
     }
     if (place instanceof Place.Bike) {
       return "bike";
+    }
+    if (place instanceof Place.Coach
+        || place instanceof Place.HandOver
+        || place instanceof Place.TakeBack
+        || place instanceof Place.Guest) {
+      return "coach";
     }
     if (place instanceof Place.Next) {
       return "next";

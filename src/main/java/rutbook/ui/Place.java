@@ -49,5 +49,17 @@ public sealed interface Place {
   /** One step of a rebuild at the bench; without one, the first that is open. */
   record Bench(EntryId rebuild, Optional<StepId> step) implements Place {}
 
+  /** What goes to the coach and comes back; riders of a coach. */
+  record Coach() implements Place {}
+
+  /** Choosing what is handed over. */
+  record HandOver() implements Place {}
+
+  /** A file that came back from the coach. */
+  record TakeBack(OutsideFiles.Opened file) implements Place {}
+
+  /** A file that another rider handed over to the coach who sits here. */
+  record Guest(OutsideFiles.Opened file) implements Place {}
+
   record Shortcuts() implements Place {}
 }

@@ -13,6 +13,7 @@ import javafx.scene.layout.Priority;
 import javafx.scene.layout.StackPane;
 import javafx.scene.layout.VBox;
 import rutbook.edit.History;
+import rutbook.ui.fx.Dropped;
 
 /** Rail, strip and one page; knows where the window is and takes it elsewhere. */
 final class Shell extends StackPane {
@@ -48,6 +49,7 @@ final class Shell extends StackPane {
     right.getChildren().addAll(strip, notices);
     frame.setCenter(right);
     getChildren().addAll(frame, overlay);
+    Dropped.files(this, files::open);
     services.editor().listen(this::show);
     services.saveLight().listen(this::show);
     show(services.saveLight().now());

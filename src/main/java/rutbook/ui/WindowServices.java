@@ -10,8 +10,8 @@ import rutbook.ui.fx.Background;
 
 /**
  * What the window is handed by the program: the editor, made on the window's thread, where ids and
- * times come from, the rules of the trade as soon as they are asked for, and what stands behind
- * files, paper, save light and memory.
+ * times come from, the rules of the trade as soon as they are asked for, what stands behind files,
+ * paper, save light and memory, and the way to files of others.
  */
 public record WindowServices(
     Editor editor,
@@ -23,4 +23,6 @@ public record WindowServices(
     Printing printing,
     SaveLight saveLight,
     WindowMemory memory,
-    Background background) {}
+    Background background,
+    OutsideFiles outside,
+    FilePicker picker) {}

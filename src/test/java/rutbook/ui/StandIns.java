@@ -26,6 +26,11 @@ final class StandIns {
   }
 
   static WindowServices services(Editor editor, LocalDate today, WindowMemory.Look look) {
+    return services(editor, today, look, new InMemory());
+  }
+
+  static WindowServices services(
+      Editor editor, LocalDate today, WindowMemory.Look look, InMemory outside) {
     AtomicInteger ids = new AtomicInteger();
     return new WindowServices(
         editor,
@@ -37,7 +42,9 @@ final class StandIns {
         new NoPaper(),
         new AlwaysSaved(),
         new KeepsNoLook(look),
-        Background.atOnce());
+        Background.atOnce(),
+        outside,
+        outside);
   }
 
   /** A window opened again on the same notebook does not begin at one again. */

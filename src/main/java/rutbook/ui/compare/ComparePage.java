@@ -21,6 +21,7 @@ import rutbook.notebook.Timeline;
 import rutbook.reasoning.MoveEffects;
 import rutbook.ui.Desk;
 import rutbook.ui.Page;
+import rutbook.ui.SideOption;
 import rutbook.ui.controls.Keys;
 import rutbook.ui.fx.DrawingView;
 import rutbook.words.EffectWords;

@@ -22,6 +22,18 @@ public final class FileDialog {
     folder.map(Path::toFile).ifPresent(chooser::setInitialDirectory);
   }
 
+  /** Files of another kind too. */
+  public FileDialog or(String kind, String pattern) {
+    chooser.getExtensionFilters().add(new FileChooser.ExtensionFilter(kind, pattern));
+    return this;
+  }
+
+  /** The name that is offered for a file to be made. */
+  public FileDialog named(String name) {
+    chooser.setInitialFileName(name);
+    return this;
+  }
+
   /** A file that is there; empty when the rider thought better of it. */
   public Optional<Path> toOpen() {
     return Optional.ofNullable(chooser.showOpenDialog(owner)).map(File::toPath);

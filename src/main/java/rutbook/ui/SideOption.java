@@ -1,4 +1,4 @@
-package rutbook.ui.compare;
+package rutbook.ui;
 
 import java.util.ArrayList;
 import java.util.Collections;
@@ -14,14 +14,14 @@ import rutbook.words.CompareWords;
 import rutbook.words.Phrases;
 
 /**
- * Something that can be chosen for a side.
+ * A setup that can be chosen: for a side of a comparison, or to be handed over.
  *
  * @param key stays the same while the notebook changes
  */
-record SideOption(String key, Choice choice, String said) {
+public record SideOption(String key, Choice choice, String said) {
 
   /** Now, baselines, the best of each track, then sessions with their motos; newest first. */
-  static List<SideOption> all(Shelf shelf, Timeline timeline, Phrases phrases) {
+  public static List<SideOption> all(Shelf shelf, Timeline timeline, Phrases phrases) {
     CompareWords words = new CompareWords(phrases);
     List<SideOption> options = new ArrayList<>();
     add(options, "now", new Choice.Now(), words, phrases);
@@ -54,12 +54,12 @@ record SideOption(String key, Choice choice, String said) {
     return reversed;
   }
 
-  static Optional<SideOption> find(List<SideOption> options, String key) {
+  public static Optional<SideOption> find(List<SideOption> options, String key) {
     return options.stream().filter(option -> option.key().equals(key)).findFirst();
   }
 
   /** The best of two tracks where two were ridden, otherwise the baseline and now. */
-  static List<SideOption> firstChoice(List<SideOption> options) {
+  public static List<SideOption> firstChoice(List<SideOption> options) {
     List<SideOption> best =
         options.stream().filter(option -> option.key().startsWith("best:")).limit(2).toList();
     if (best.size() == 2) {
@@ -74,7 +74,7 @@ record SideOption(String key, Choice choice, String said) {
         now);
   }
 
-  Subject subject(Timeline timeline) {
+  public Subject subject(Timeline timeline) {
     if (choice instanceof Choice.OfBaseline it) {
       return Subject.of(timeline, it.baseline());
     } else if (choice instanceof Choice.OfSession it) {

@@ -1,0 +1,174 @@
+package rutbook.app;
+
+import java.io.IOException;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Path;
+import java.time.Clock;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.UUID;
+import java.util.concurrent.Executor;
+import java.util.function.Consumer;
+import java.util.function.Supplier;
+import rutbook.file.Disk;
+import rutbook.file.DurableFile;
+import rutbook.file.FileReading;
+import rutbook.file.Outcome;
+import rutbook.json.JsonException;
+import rutbook.json.SetupJson;
+import rutbook.report.CardHtml;
+import rutbook.share.GuestFile;
+import rutbook.share.GuestShelf;
+import rutbook.share.SetupFile;
+import rutbook.ui.OutsideFiles;
+import rutbook.words.FileWords;
+import rutbook.words.JsonWords;
+import rutbook.words.Phrases;
+
+/** Setup files and tables on the disk: work on a worker, answers on the window's thread. */
+final class DiskOutside implements OutsideFiles {
+  private static final String ENDING = ".setup.json";
+
+  private final Disk disk;
+  private final Path shelf;
+  private final Phrases phrases;
+  private final FileWords words;
+  private final Executor worker;
+  private final Executor window;
+
+  /**
+   * @param shelf the coach's folder, made when it is first needed
+   */
+  DiskOutside(
+      Disk disk, Clock clock, Path shelf, Phrases phrases, Executor worker, Executor window) {
+    this.disk = disk;
+    this.shelf = shelf;
+    this.phrases = phrases;
+    this.words = new FileWords(phrases, clock.getZone());
+    this.worker = worker;
+    this.window = window;
+  }
+
+  private <T> void later(Consumer<Answer<T>> answer, Supplier<Answer<T>> work) {
+    worker.execute(
+        () -> {
+          Answer<T> done = work.get();
+          window.execute(() -> answer.accept(done));
+        });
+  }
+
+  private <T> Answer<T> told(Outcome<T> outcome) {
+    return outcome.fold(Answer.Done::new, fault -> new Answer.Refused<>(words.sentence(fault)));
+  }
+
+  @Override
+  public void open(Path path, Consumer<Answer<Opened>> answer) {
+    later(
+        answer,
+        () ->
+            new FileReading(disk)
+                .read(path, FileReading.LIMIT)
+                .<Answer<Opened>>fold(
+                    this::opened, fault -> new Answer.Refused<>(words.sentence(fault))));
+  }
+
+  private Answer<Opened> opened(byte[] bytes) {
+    try {
+      SetupJson.Read read = SetupJson.read(bytes);
+      return new Answer.Done<>(
+          new Opened(read.file(), read.hasChecksum(), read.ridersChecksum()));
+    } catch (JsonException noSetup) {
+      return new Answer.Refused<>(new JsonWords(phrases).sentence(noSetup));
+    }
+  }
+
+  @Override
+  public void write(Path path, SetupFile file, Consumer<Answer<Path>> answer) {
+    later(answer, () -> told(new DurableFile(disk).write(path, SetupJson.write(file))));
+  }
+
+  @Override
+  public void writeCard(Path beside, SetupFile file, Consumer<Answer<Path>> answer) {
+    later(
+        answer,
+        () -> {
+          String name = beside.getFileName().toString();
+          String stem =
+              name.endsWith(ENDING) ? name.substring(0, name.length() - ENDING.length()) : name;
+          String page =
+              new CardHtml(phrases.locale()).page(SetupFileCard.of(file, phrases));
+          return told(
+              new DurableFile(disk)
+                  .write(
+                      beside.resolveSibling(stem + ".html"),
+                      page.getBytes(StandardCharsets.UTF_8)));
+        });
+  }
+
+  @Override
+  public String checksum(SetupFile file) {
+    return SetupJson.checksum(file);
+  }
+
+  @Override
+  public void shelf(Consumer<Answer<GuestShelf>> answer) {
+    later(
+        answer,
+        () -> {
+          List<GuestFile> files = new ArrayList<>();
+          if (disk.exists(shelf)) {
+            for (Path path :
+                new FileReading(disk).filesIn(shelf, ENDING).result().orElse(List.of())) {
+              guest(path).ifPresent(files::add);
+            }
+          }
+          return new Answer.Done<>(GuestShelf.of(files));
+        });
+  }
+
+  private Optional<GuestFile> guest(Path path) {
+    try {
+      return new FileReading(disk)
+          .read(path, FileReading.LIMIT)
+          .result()
+          .map(bytes -> new GuestFile(path.getFileName().toString(), SetupJson.read(bytes).file()));
+    } catch (JsonException noSetup) {
+      return Optional.empty();
+    }
+  }
+
+  /** What the coach began to write is not lost when the rider's file is opened once more. */
+  @Override
+  public void keep(SetupFile file, Consumer<Answer<GuestFile>> answer) {
+    later(
+        answer,
+        () -> {
+          Path path = shelf.resolve(name(file));
+          Optional<GuestFile> before = disk.exists(path) ? guest(path) : Optional.empty();
+          if (file.coach().isEmpty() && before.isPresent()) {
+            return new Answer.Done<>(before.get());
+          }
+          try {
+            disk.makeFolder(shelf);
+          } catch (IOException thrown) {
+            return new Answer.Refused<>(phrases.say("App", "no-shelf", shelf.toString()));
+          }
+          return told(
+              new DurableFile(disk)
+                  .write(path, SetupJson.write(file))
+                  .map(written -> new GuestFile(path.getFileName().toString(), file)));
+        });
+  }
+
+  /** The program's own name for it: no file names a place on the disk. */
+  private static String name(SetupFile file) {
+    String which = file.handOver().notebook() + "/" + file.handOver().id();
+    return UUID.nameUUIDFromBytes(which.getBytes(StandardCharsets.UTF_8)) + ENDING;
+  }
+
+  @Override
+  public void table(Path path, int most, Consumer<Answer<byte[]>> answer) {
+    later(answer, () -> told(new FileReading(disk).read(path, most)));
+  }
+}

@@ -1,0 +1,45 @@
+package rutbook.ui;
+
+import java.nio.file.Path;
+import java.util.Locale;
+import java.util.Optional;
+import java.util.function.Supplier;
+import javafx.stage.Window;
+import rutbook.ui.fx.FileDialog;
+import rutbook.words.WindowWords;
+
+/** Asks for the name of a file in the dialog of the system. */
+public final class DialogPicker implements FilePicker {
+  private final Window owner;
+  private final WindowWords words;
+  private final Supplier<Optional<Path>> folder;
+
+  /**
+   * @param folder where the dialogs begin
+   */
+  public DialogPicker(Window owner, Locale locale, Supplier<Optional<Path>> folder) {
+    this.owner = owner;
+    this.words = new WindowWords(locale);
+    this.folder = folder;
+  }
+
+  private FileDialog dialog(Kind kind) {
+    return new FileDialog(
+        owner, words.text("pick." + kind.name()), "*" + kind.ending(), folder.get());
+  }
+
+  @Override
+  public Optional<Path> toOpen(Kind kind) {
+    return dialog(kind).toOpen();
+  }
+
+  @Override
+  public Optional<Path> toSave(Kind kind, String name) {
+    return dialog(kind).named(name + kind.ending()).toSave().map(path -> ending(path, kind));
+  }
+
+  private static Path ending(Path path, Kind kind) {
+    String name = path.getFileName().toString();
+    return name.endsWith(kind.ending()) ? path : path.resolveSibling(name + kind.ending());
+  }
+}

@@ -1,0 +1,51 @@
+package rutbook.ui;
+
+import java.nio.file.Path;
+import java.util.function.Consumer;
+import rutbook.share.GuestFile;
+import rutbook.share.GuestShelf;
+import rutbook.share.SetupFile;
+
+/**
+ * What the window asks of files that are no notebook of its own: setup files on their way to a
+ * coach and back, the coach's shelf, tables to import. Calls return at once; answers come on the
+ * window's thread. Names of files are chosen by the rider or by the program, never by a file.
+ */
+public interface OutsideFiles {
+  /** How an attempt went. */
+  sealed interface Answer<T> {
+    record Done<T>(T value) implements Answer<T> {}
+
+    /** What happened, and what can be done about it. */
+    record Refused<T>(String sentence) implements Answer<T> {}
+  }
+
+  /**
+   * A setup file as it was read.
+   *
+   * @param hasChecksum whether it had one, which fitted
+   * @param ridersChecksum of what the rider handed over
+   */
+  record Opened(SetupFile file, boolean hasChecksum, String ridersChecksum) {}
+
+  /** Reads a setup file, whatever is in it. */
+  void open(Path path, Consumer<Answer<Opened>> answer);
+
+  /** Writes a setup file, in place of one that the rider chose to replace. */
+  void write(Path path, SetupFile file, Consumer<Answer<Path>> answer);
+
+  /** The card of the setup that is asked about, as a page beside the file. */
+  void writeCard(Path beside, SetupFile file, Consumer<Answer<Path>> answer);
+
+  /** The checksum that the record of a handing over keeps. */
+  String checksum(SetupFile file);
+
+  /** The coach's shelf. What cannot be read is left out. */
+  void shelf(Consumer<Answer<GuestShelf>> answer);
+
+  /** Keeps a file on the coach's shelf, in place of an earlier state of the same handing over. */
+  void keep(SetupFile file, Consumer<Answer<GuestFile>> answer);
+
+  /** The bytes of a table that the rider chose. */
+  void table(Path path, int most, Consumer<Answer<byte[]>> answer);
+}

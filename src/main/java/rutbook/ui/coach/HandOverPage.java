@@ -1,0 +1,294 @@
+package rutbook.ui.coach;
+
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.EnumMap;
+import java.util.EnumSet;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+import javafx.geometry.Pos;
+import javafx.scene.control.Button;
+import javafx.scene.control.CheckBox;
+import javafx.scene.control.Label;
+import javafx.scene.control.ScrollPane;
+import javafx.scene.control.TextArea;
+import javafx.scene.control.TextField;
+import javafx.scene.layout.FlowPane;
+import javafx.scene.layout.HBox;
+import javafx.scene.layout.Priority;
+import javafx.scene.layout.Region;
+import javafx.scene.layout.VBox;
+import rutbook.compare.Subject;
+import rutbook.edit.AdviceEdit;
+import rutbook.notebook.Bike;
+import rutbook.notebook.Entry;
+import rutbook.notebook.HandOverId;
+import rutbook.notebook.Notebook;
+import rutbook.notebook.NotebookException;
+import rutbook.notebook.Shared;
+import rutbook.notebook.Timeline;
+import rutbook.share.HandOver;
+import rutbook.share.Packing;
+import rutbook.share.Preview;
+import rutbook.share.SetupFile;
+import rutbook.share.ShareException;
+import rutbook.ui.Desk;
+import rutbook.ui.FilePicker;
+import rutbook.ui.OutsideFiles.Answer;
+import rutbook.ui.Page;
+import rutbook.ui.Place;
+import rutbook.ui.SideOption;
+import rutbook.ui.controls.Keys;
+import rutbook.words.ShareWords;
+
+/** Choosing what is handed over, beside everything that will be in the file. */
+public final class HandOverPage extends Page {
+  private static final int MOST_SHOWN = 60;
+
+  private final HandOverId id;
+  private final Set<String> chosen = new LinkedHashSet<>(List.of("now"));
+  private final Map<Shared, CheckBox> ticks = new EnumMap<>(Shared.class);
+  private final TextField search = new TextField();
+  private final TextField by = new TextField();
+  private final TextArea question = new TextArea();
+  private final CheckBox card = new CheckBox();
+  private final VBox setups = new VBox(2);
+  private final VBox preview = new VBox(6);
+  private final Label error = Keys.prose("", "error");
+  private final Button write;
+  private List<SideOption> options = List.of();
+  private Optional<SetupFile> file = Optional.empty();
+
+  public HandOverPage(Desk desk) {
+    super(desk);
+    setId("hand-over-page");
+    setSpacing(12);
+    id = new HandOverId(desk.ids().next());
+    write = Keys.mainKey("hand-over-write", desk.text("coach.write"), this::write);
+    error.setId("hand-over-error");
+    error.managedProperty().bind(error.textProperty().isNotEmpty());
+    HBox columns = new HBox(16, column(choices(), 11), column(seen(), 9));
+    columns.setMinHeight(0);
+    VBox.setVgrow(columns, Priority.ALWAYS);
+    getChildren().addAll(head(), error, columns);
+  }
+
+  private HBox head() {
+    Button leave =
+        Keys.smallKey(
+            "hand-over-leave",
+            "← " + desk().text("coach.title"),
+            () -> desk().go(new Place.Coach()));
+    Label title = Keys.label(desk().text("coach.hand-over.title"), "page-title");
+    Region gap = new Region();
+    HBox.setHgrow(gap, Priority.ALWAYS);
+    HBox head = new HBox(10, leave, title, gap, write);
+    head.setAlignment(Pos.CENTER_LEFT);
+    return head;
+  }
+
+  private static ScrollPane column(VBox content, int share) {
+    ScrollPane scroll = new ScrollPane(content);
+    scroll.setFitToWidth(true);
+    scroll.setHbarPolicy(ScrollPane.ScrollBarPolicy.NEVER);
+    scroll.setMinWidth(0);
+    scroll.setMinHeight(0);
+    scroll.setPrefWidth(share * 10);
+    scroll.setFocusTraversable(false);
+    HBox.setHgrow(scroll, Priority.ALWAYS);
+    return scroll;
+  }
+
+  private VBox choices() {
+    FlowPane goes = new FlowPane(18, 0);
+    for (Shared each : Shared.values()) {
+      CheckBox tick = tick("tick-" + each, new ShareWords(desk().phrases()).tick(each));
+      ticks.put(each, tick);
+      goes.getChildren().add(tick);
+    }
+    search.setId("hand-over-search");
+    search.setPromptText(desk().text("coach.find.setup"));
+    search.setAccessibleText(desk().text("coach.find.setup"));
+    search.textProperty().addListener((text, before, now) -> showSetups());
+    by.setId("hand-over-by");
+    by.textProperty().addListener((text, before, now) -> pack());
+    question.setId("hand-over-question");
+    question.setPrefRowCount(3);
+    question.setWrapText(true);
+    question.setAccessibleText(desk().text("coach.question"));
+    question.textProperty().addListener((text, before, now) -> pack());
+    CheckBox cardTick = card;
+    cardTick.setId("hand-over-card");
+    cardTick.setText(desk().text("coach.card"));
+    cardTick.getStyleClass().add("large-target");
+    return new VBox(
+        8,
+        Keys.label(desk().text("coach.what"), "card-title"),
+        search,
+        setups,
+        Keys.label(desk().text("coach.also"), "card-title"),
+        goes,
+        Keys.label(desk().text("coach.by"), "group-title"),
+        by,
+        Keys.label(desk().text("coach.question"), "group-title"),
+        question,
+        cardTick);
+  }
+
+  private CheckBox tick(String tickId, String text) {
+    CheckBox tick = new CheckBox(text);
+    tick.setId(tickId);
+    tick.getStyleClass().add("large-target");
+    tick.setOnAction(event -> pack());
+    return tick;
+  }
+
+  private VBox seen() {
+    preview.setId("hand-over-preview");
+    VBox seen =
+        new VBox(8, Keys.label(desk().text("coach.preview"), "card-title"), preview);
+    seen.getStyleClass().add("wash");
+    return seen;
+  }
+
+  @Override
+  protected void show(Notebook notebook) {
+    Optional<Bike> bike = desk().bike();
+    options =
+        bike.map(
+                it ->
+                    SideOption.all(notebook.shelf(), desk().timeline(it.id()), desk().phrases()))
+            .orElse(List.of());
+    if (bike.isPresent() && by.getText().isEmpty()) {
+      Packing.rider(notebook, desk().timeline(bike.get().id()), List.of())
+          .ifPresent(rider -> by.setText(rider.name()));
+    }
+    showSetups();
+    pack();
+  }
+
+  private void showSetups() {
+    String wanted = search.getText().toLowerCase(Locale.ROOT).strip();
+    setups.getChildren().clear();
+    int more = 0;
+    for (SideOption option : options) {
+      boolean picked = chosen.contains(option.key());
+      boolean fits = option.said().toLowerCase(Locale.ROOT).contains(wanted);
+      if (picked || fits && setups.getChildren().size() < MOST_SHOWN) {
+        CheckBox tick = new CheckBox(desk().phrases().safe(option.said()));
+        tick.setId("setup-" + option.key().replaceAll("[^A-Za-z0-9-]", "-"));
+        tick.getStyleClass().add("large-target");
+        tick.setMnemonicParsing(false);
+        tick.setSelected(picked);
+        tick.setOnAction(event -> choose(option, tick.isSelected()));
+        setups.getChildren().add(tick);
+      } else if (fits) {
+        more++;
+      }
+    }
+    if (more > 0) {
+      setups.getChildren().add(Keys.prose(desk().text("coach.more.setups", more), "soft"));
+    }
+  }
+
+  private void choose(SideOption option, boolean goes) {
+    if (goes) {
+      chosen.add(option.key());
+    } else {
+      chosen.remove(option.key());
+    }
+    pack();
+  }
+
+  /** Makes the file as it would be, so that the preview cannot say less than is in it. */
+  private void pack() {
+    file = Optional.empty();
+    preview.getChildren().clear();
+    ShareWords words = new ShareWords(desk().phrases());
+    try {
+      desk().bike().ifPresent(bike -> file = Optional.of(packed(bike)));
+      error.setText("");
+    } catch (ShareException cannot) {
+      error.setText(words.sentence(cannot));
+    } catch (NotebookException refused) {
+      error.setText(desk().settingWords().refusal(refused));
+    }
+    write.setDisable(file.isEmpty());
+    file.map(Preview::of)
+        .map(words::preview)
+        .orElse(List.of())
+        .forEach(line -> preview.getChildren().add(Keys.prose(line)));
+  }
+
+  private SetupFile packed(Bike bike) {
+    Timeline timeline = desk().timeline(bike.id());
+    List<Subject> subjects = new ArrayList<>();
+    for (SideOption option : options) {
+      if (chosen.contains(option.key())) {
+        subjects.add(option.subject(timeline));
+      }
+    }
+    Set<Shared> shared = EnumSet.noneOf(Shared.class);
+    ticks.forEach(
+        (what, tick) -> {
+          if (tick.isSelected()) {
+            shared.add(what);
+          }
+        });
+    HandOver handOver =
+        new HandOver(
+            id, desk().notebook().id(), desk().today(), shared, question.getText().strip());
+    String name = by.getText().strip();
+    return Packing.of(
+        desk().notebook(),
+        timeline,
+        subjects,
+        handOver,
+        name.isEmpty() ? Optional.empty() : Optional.of(name));
+  }
+
+  private void write() {
+    SetupFile made = file.orElseThrow();
+    String name = desk().text("coach.file", desk().today().toString());
+    desk()
+        .picker()
+        .toSave(FilePicker.Kind.SETUP, name)
+        .ifPresent(path -> desk().outside().write(path, made, done -> written(made, done)));
+  }
+
+  /** The record is kept once the file is there. */
+  private void written(SetupFile made, Answer<Path> answer) {
+    if (answer instanceof Answer.Refused<Path> refused) {
+      error.setText(refused.sentence());
+      return;
+    }
+    Path path = ((Answer.Done<Path>) answer).value();
+    Bike bike = desk().bike().orElseThrow();
+    Entry.HandedOver record =
+        new Entry.HandedOver(
+            desk().headToday(bike),
+            made.handOver().id(),
+            made.snapshot(),
+            desk().outside().checksum(made));
+    Optional<NotebookException> refused = desk().make(new AdviceEdit.HandOver(record));
+    if (refused.isPresent()) {
+      error.setText(desk().settingWords().refusal(refused.get()));
+    } else if (card.isSelected()) {
+      desk().outside().writeCard(path, made, this::cardWritten);
+    } else {
+      desk().go(new Place.Coach());
+    }
+  }
+
+  private void cardWritten(Answer<Path> answer) {
+    if (answer instanceof Answer.Refused<Path> refused) {
+      error.setText(refused.sentence());
+    } else {
+      desk().go(new Place.Coach());
+    }
+  }
+}
