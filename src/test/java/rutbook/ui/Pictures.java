@@ -62,7 +62,7 @@ public final class Pictures {
   record View(String name, Notebook notebook, Consumer<Shown> way) {}
 
   /** An open window, with what the tool touches. */
-  record Shown(Window window, Scene scene) {
+  record Shown(Window window, Scene scene, InMemory outside) {
     void go(Place place) {
       window.go(place);
     }
@@ -219,6 +219,7 @@ public final class Pictures {
             }));
     views.addAll(BenchJobs.views());
     views.addAll(BikePictures.views(notebooks));
+    views.addAll(CoachPictures.views());
     views.addAll(RiddenSuggestions.views());
     views.add(new View("season-shortcuts", season, shown -> shown.go(new Place.Shortcuts())));
     return views;
@@ -257,9 +258,12 @@ public final class Pictures {
                   take.text().percent(),
                   java.util.Optional.of(
                       new WindowMemory.Bounds(0, 0, take.width(), take.height(), false)));
+          InMemory outside = new InMemory();
           Window window =
-              Window.start(stage[0], StandIns.services(new Editor(view.notebook()), TODAY, look));
-          Shown shown = new Shown(window, stage[0].getScene());
+              Window.start(
+                  stage[0],
+                  StandIns.services(new Editor(view.notebook()), TODAY, look, outside));
+          Shown shown = new Shown(window, stage[0].getScene(), outside);
           shown.touch();
           view.way().accept(shown);
         });
