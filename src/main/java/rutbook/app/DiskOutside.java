@@ -76,8 +76,7 @@ final class DiskOutside implements OutsideFiles {
   private Answer<Opened> opened(byte[] bytes) {
     try {
       SetupJson.Read read = SetupJson.read(bytes);
-      return new Answer.Done<>(
-          new Opened(read.file(), read.hasChecksum(), read.ridersChecksum()));
+      return new Answer.Done<>(new Opened(read.file(), read.hasChecksum(), read.ridersChecksum()));
     } catch (JsonException noSetup) {
       return new Answer.Refused<>(new JsonWords(phrases).sentence(noSetup));
     }
@@ -96,8 +95,7 @@ final class DiskOutside implements OutsideFiles {
           String name = beside.getFileName().toString();
           String stem =
               name.endsWith(ENDING) ? name.substring(0, name.length() - ENDING.length()) : name;
-          String page =
-              new CardHtml(phrases.locale()).page(SetupFileCard.of(file, phrases));
+          String page = new CardHtml(phrases.locale()).page(SetupFileCard.of(file, phrases));
           return told(
               new DurableFile(disk)
                   .write(

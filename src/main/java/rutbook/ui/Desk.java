@@ -1,8 +1,8 @@
 package rutbook.ui;
 
+import java.nio.file.Path;
 import java.time.Instant;
 import java.time.LocalDate;
-import java.nio.file.Path;
 import java.time.ZoneId;
 import java.util.HashMap;
 import java.util.Map;
@@ -121,8 +121,7 @@ public final class Desk {
             path,
             answer -> {
               if (answer instanceof OutsideFiles.Answer.Done<OutsideFiles.Opened> done) {
-                boolean own =
-                    done.value().file().handOver().notebook().equals(notebook().id());
+                boolean own = done.value().file().handOver().notebook().equals(notebook().id());
                 go(own ? new Place.TakeBack(done.value()) : new Place.Guest(done.value()));
               } else if (answer instanceof OutsideFiles.Answer.Refused<OutsideFiles.Opened> no) {
                 refused.accept(no.sentence());

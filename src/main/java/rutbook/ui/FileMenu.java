@@ -142,8 +142,7 @@ final class FileMenu {
   void open(Path path) {
     if (path.getFileName().toString().endsWith(FilePicker.Kind.SETUP.ending())) {
       desk.openSetup(
-          path,
-          sentence -> overlay.tell(desk.text("trouble.title"), sentence, List.of()));
+          path, sentence -> overlay.tell(desk.text("trouble.title"), sentence, List.of()));
     } else {
       files.open(path, this::told);
     }

@@ -40,7 +40,8 @@ final class CoachPictures {
     Bike bike = notebook.bikes().get(0);
     Timeline timeline = Timeline.of(notebook, bike.id());
     List<SideOption> options =
-        SideOption.all(notebook.shelf(), timeline, rutbook.words.Phrases.english(notebook.display()));
+        SideOption.all(
+            notebook.shelf(), timeline, rutbook.words.Phrases.english(notebook.display()));
     List<rutbook.compare.Subject> chosen =
         options.stream()
             .filter(option -> option.key().equals("now") || option.key().startsWith("session:"))
@@ -79,7 +80,8 @@ final class CoachPictures {
     for (Setting setting : file.sheet().settings()) {
       if (setting.role().isClicker() && moved < 3) {
         Optional<Reading> now = file.asked().setup().reading(setting.id());
-        Optional<Reading> to = now.map(reading -> reading.map(amount -> stepped(file, setting, amount)));
+        Optional<Reading> to =
+            now.map(reading -> reading.map(amount -> stepped(file, setting, amount)));
         if (to.isPresent() && to.get().isKnown() && !to.get().sameAs(now.get())) {
           coach =
               coach.with(
@@ -112,8 +114,7 @@ final class CoachPictures {
             case 2 -> "\u05D3\u05E0\u05D9 \u05DC\u05D5\u05D9";
             default -> "Rider " + (i < 10 ? "0" : "") + i;
           };
-      Notebook own =
-          season.copiedAs(new rutbook.notebook.NotebookId("notebook-" + i));
+      Notebook own = season.copiedAs(new rutbook.notebook.NotebookId("notebook-" + i));
       SetupFile file = handedOver(own, "h-" + i, Optional.of(name));
       outside.shelf.put("rider-" + i, i % 3 == 0 ? advised(file) : file);
     }
@@ -155,11 +156,11 @@ final class CoachPictures {
             recorded,
             shown -> {
               shown.go(new Place.TakeBack(opened(answer)));
-              shown.touch("take-back-keep", "decline-" + answer.coach().orElseThrow().proposals().get(0).setting());
+              shown.touch(
+                  "take-back-keep",
+                  "decline-" + answer.coach().orElseThrow().proposals().get(0).setting());
             }));
-    views.add(
-        new View(
-            "season-coach-waiting", recorded, shown -> shown.go(new Place.Coach())));
+    views.add(new View("season-coach-waiting", recorded, shown -> shown.go(new Place.Coach())));
     views.add(new View("season-guest", season, shown -> shown.go(new Place.Guest(opened(file)))));
     views.add(
         new View(

@@ -261,8 +261,7 @@ public final class Pictures {
           InMemory outside = new InMemory();
           Window window =
               Window.start(
-                  stage[0],
-                  StandIns.services(new Editor(view.notebook()), TODAY, look, outside));
+                  stage[0], StandIns.services(new Editor(view.notebook()), TODAY, look, outside));
           Shown shown = new Shown(window, stage[0].getScene(), outside);
           shown.touch();
           view.way().accept(shown);

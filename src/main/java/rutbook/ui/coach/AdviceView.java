@@ -26,10 +26,7 @@ final class AdviceView extends VBox {
     this.advice = advice;
     setId("advice-" + advice.id());
     String name = advice.source() instanceof Source.Coach coach ? coach.name() : "";
-    getChildren()
-        .add(
-            Keys.prose(
-                desk.text("coach.said", name, advice.day()), "strong"));
+    getChildren().add(Keys.prose(desk.text("coach.said", name, advice.day()), "strong"));
     if (!advice.general().isBlank()) {
       getChildren().add(Keys.prose(desk.phrases().safe(advice.general())));
     }

@@ -8,7 +8,6 @@ import javafx.geometry.Pos;
 import javafx.scene.Node;
 import javafx.scene.control.Button;
 import javafx.scene.control.Label;
-import javafx.scene.control.ScrollPane;
 import javafx.scene.control.ToggleButton;
 import javafx.scene.layout.HBox;
 import javafx.scene.layout.Priority;
@@ -57,13 +56,7 @@ public final class CoachPage extends Page {
     head.setAlignment(Pos.CENTER_LEFT);
     error.setId("coach-error");
     error.managedProperty().bind(error.textProperty().isNotEmpty());
-    ScrollPane scroll = new ScrollPane(body);
-    scroll.setFitToWidth(true);
-    scroll.setHbarPolicy(ScrollPane.ScrollBarPolicy.NEVER);
-    scroll.setMinHeight(0);
-    scroll.setFocusTraversable(false);
-    VBox.setVgrow(scroll, Priority.ALWAYS);
-    getChildren().addAll(head, error, scroll);
+    getChildren().addAll(head, error, Scrolling.page(body));
   }
 
   @Override
@@ -129,10 +122,7 @@ public final class CoachPage extends Page {
                     advice.source() instanceof Source.Coach coach
                         && coach.handOver().equals(handed.handOver()))
             .toList();
-    Label day =
-        Keys.label(
-            desk().text("coach.handed", handed.day()),
-            "card-title");
+    Label day = Keys.label(desk().text("coach.handed", handed.day()), "card-title");
     VBox card = new VBox(8, day);
     card.getStyleClass().add("card");
     card.setId("handed-" + handed.handOver());

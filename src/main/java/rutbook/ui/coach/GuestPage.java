@@ -7,7 +7,6 @@ import java.util.Optional;
 import javafx.geometry.Pos;
 import javafx.scene.control.Button;
 import javafx.scene.control.Label;
-import javafx.scene.control.ScrollPane;
 import javafx.scene.control.TextArea;
 import javafx.scene.control.TextField;
 import javafx.scene.layout.HBox;
@@ -56,7 +55,7 @@ public final class GuestPage extends Page {
     error.managedProperty().bind(error.textProperty().isNotEmpty());
     kept.setId("guest-kept");
     kept.managedProperty().bind(kept.textProperty().isNotEmpty());
-    HBox columns = new HBox(16, column(left, 12), column(right, 8));
+    HBox columns = new HBox(16, Scrolling.column(left, 12), Scrolling.column(right, 8));
     columns.setMinHeight(0);
     VBox.setVgrow(columns, Priority.ALWAYS);
     getChildren().addAll(head(), error, kept, columns);
@@ -67,9 +66,7 @@ public final class GuestPage extends Page {
   private HBox head() {
     Button leave =
         Keys.smallKey(
-            "guest-leave",
-            "← " + desk().text("coach.riders"),
-            () -> desk().go(new Place.Coach()));
+            "guest-leave", "← " + desk().text("coach.riders"), () -> desk().go(new Place.Coach()));
     title.setText(
         desk().text("coach.guest", file.excerpt().rider().name(), file.excerpt().bike().name()));
     title.setId("guest-title");
@@ -81,23 +78,10 @@ public final class GuestPage extends Page {
     return head;
   }
 
-  private static ScrollPane column(VBox content, int share) {
-    ScrollPane scroll = new ScrollPane(content);
-    scroll.setFitToWidth(true);
-    scroll.setHbarPolicy(ScrollPane.ScrollBarPolicy.NEVER);
-    scroll.setMinWidth(0);
-    scroll.setMinHeight(0);
-    scroll.setPrefWidth(share * 10);
-    scroll.setFocusTraversable(false);
-    HBox.setHgrow(scroll, Priority.ALWAYS);
-    return scroll;
-  }
-
   private void build() {
     Optional<CoachPart> coach = file.coach();
     name.setId("guest-name");
     name.setText(coach.map(CoachPart::name).or(() -> desk().kept("coach.name")).orElse(""));
-    name.setPromptText(desk().text("coach.name"));
     name.setAccessibleText(desk().text("coach.name"));
     name.focusedProperty().addListener((focus, before, now) -> leftField(now));
     general.setId("guest-general");
@@ -107,8 +91,7 @@ public final class GuestPage extends Page {
     general.setAccessibleText(desk().text("coach.general"));
     general.focusedProperty().addListener((focus, before, now) -> leftField(now));
     if (!hasChecksum) {
-      left.getChildren()
-          .add(Keys.prose(desk().text("coach.no-checksum"), "caution"));
+      left.getChildren().add(Keys.prose(desk().text("coach.no-checksum"), "caution"));
     }
     if (!file.handOver().question().isBlank()) {
       VBox asked =
@@ -191,6 +174,12 @@ public final class GuestPage extends Page {
     show(desk().notebook());
   }
 
+  /** The strip above would show the coach's own bike. */
+  @Override
+  public boolean fillsWindow() {
+    return true;
+  }
+
   @Override
   protected void show(Notebook notebook) {
     settings.forEach(row -> row.show(file));
@@ -202,10 +191,8 @@ public final class GuestPage extends Page {
     SetupFile answer = file.with(said.handedBackOn(desk().today()));
     desk()
         .picker()
-        .toSave(
-            FilePicker.Kind.SETUP, desk().text("coach.file.back", desk().today().toString()))
-        .ifPresent(
-            path -> desk().outside().write(path, answer, done -> handedBack(answer, done)));
+        .toSave(FilePicker.Kind.SETUP, desk().text("coach.file.back", desk().today().toString()))
+        .ifPresent(path -> desk().outside().write(path, answer, done -> handedBack(answer, done)));
   }
 
   private void handedBack(SetupFile answer, Answer<Path> done) {

@@ -34,7 +34,9 @@ final class GuestRides extends VBox {
     ShareWords words = new ShareWords(desk.phrases());
     VBox setups = new VBox(4, Keys.label(desk.text("coach.setups"), "card-title"));
     for (ChosenSetup each : file.setups()) {
-      setups.getChildren().add(Keys.prose(words.setup(each), each.equals(file.asked()) ? "strong" : "soft"));
+      setups
+          .getChildren()
+          .add(Keys.prose(words.setup(each), each.equals(file.asked()) ? "strong" : "soft"));
     }
     getChildren().add(setups);
     file.excerpt().sag().forEach(sag -> getChildren().add(sag(sag)));
@@ -69,8 +71,7 @@ final class GuestRides extends VBox {
     Setup before = session.start();
     for (int i = 0; i < session.motos().size(); i++) {
       Moto moto = session.motos().get(i);
-      card.getChildren()
-          .add(Keys.label(desk.words().label(moto.kind()) + " " + (i + 1), "strong"));
+      card.getChildren().add(Keys.label(desk.words().label(moto.kind()) + " " + (i + 1), "strong"));
       for (Change change : moto.changes()) {
         card.getChildren().add(change(sheet, before, change));
       }

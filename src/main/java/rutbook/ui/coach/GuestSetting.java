@@ -65,8 +65,7 @@ final class GuestSetting extends VBox {
     why.setAlignment(Pos.CENTER_LEFT);
     Region gap = new Region();
     HBox.setHgrow(gap, Priority.ALWAYS);
-    HBox head =
-        new HBox(10, Keys.label(desk.phrases().safe(setting.name()), "strong"), gap, said);
+    HBox head = new HBox(10, Keys.label(desk.phrases().safe(setting.name()), "strong"), gap, said);
     said.setId("guest-said-" + setting.id());
     head.setAlignment(Pos.CENTER_LEFT);
     getChildren().addAll(head, ruler);
@@ -84,8 +83,7 @@ final class GuestSetting extends VBox {
   }
 
   private void propose(Amount amount) {
-    Reading to =
-        setting.carrier() == Carrier.PAIR ? Reading.bothLegs(amount) : Reading.of(amount);
+    Reading to = setting.carrier() == Carrier.PAIR ? Reading.bothLegs(amount) : Reading.of(amount);
     if (to.sameAs(handedOver())) {
       remove();
       return;
@@ -96,8 +94,7 @@ final class GuestSetting extends VBox {
   private void explain() {
     if (file != null && suggested().isPresent()) {
       Reading to = suggested().get().to();
-      change.accept(
-          coach -> coach.with(new Suggested(setting.id(), to, reason.getText().strip())));
+      change.accept(coach -> coach.with(new Suggested(setting.id(), to, reason.getText().strip())));
     }
   }
 

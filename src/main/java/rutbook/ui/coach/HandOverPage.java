@@ -14,7 +14,6 @@ import javafx.geometry.Pos;
 import javafx.scene.control.Button;
 import javafx.scene.control.CheckBox;
 import javafx.scene.control.Label;
-import javafx.scene.control.ScrollPane;
 import javafx.scene.control.TextArea;
 import javafx.scene.control.TextField;
 import javafx.scene.layout.FlowPane;
@@ -47,7 +46,7 @@ import rutbook.words.ShareWords;
 
 /** Choosing what is handed over, beside everything that will be in the file. */
 public final class HandOverPage extends Page {
-  private static final int MOST_SHOWN = 60;
+  private static final int MOST_SHOWN = 10;
 
   private final HandOverId id;
   private final Set<String> chosen = new LinkedHashSet<>(List.of("now"));
@@ -71,7 +70,7 @@ public final class HandOverPage extends Page {
     write = Keys.mainKey("hand-over-write", desk.text("coach.write"), this::write);
     error.setId("hand-over-error");
     error.managedProperty().bind(error.textProperty().isNotEmpty());
-    HBox columns = new HBox(16, column(choices(), 11), column(seen(), 9));
+    HBox columns = new HBox(16, Scrolling.column(choices(), 10), Scrolling.column(seen(), 10));
     columns.setMinHeight(0);
     VBox.setVgrow(columns, Priority.ALWAYS);
     getChildren().addAll(head(), error, columns);
@@ -91,25 +90,7 @@ public final class HandOverPage extends Page {
     return head;
   }
 
-  private static ScrollPane column(VBox content, int share) {
-    ScrollPane scroll = new ScrollPane(content);
-    scroll.setFitToWidth(true);
-    scroll.setHbarPolicy(ScrollPane.ScrollBarPolicy.NEVER);
-    scroll.setMinWidth(0);
-    scroll.setMinHeight(0);
-    scroll.setPrefWidth(share * 10);
-    scroll.setFocusTraversable(false);
-    HBox.setHgrow(scroll, Priority.ALWAYS);
-    return scroll;
-  }
-
   private VBox choices() {
-    FlowPane goes = new FlowPane(18, 0);
-    for (Shared each : Shared.values()) {
-      CheckBox tick = tick("tick-" + each, new ShareWords(desk().phrases()).tick(each));
-      ticks.put(each, tick);
-      goes.getChildren().add(tick);
-    }
     search.setId("hand-over-search");
     search.setPromptText(desk().text("coach.find.setup"));
     search.setAccessibleText(desk().text("coach.find.setup"));
@@ -121,22 +102,15 @@ public final class HandOverPage extends Page {
     question.setWrapText(true);
     question.setAccessibleText(desk().text("coach.question"));
     question.textProperty().addListener((text, before, now) -> pack());
-    CheckBox cardTick = card;
-    cardTick.setId("hand-over-card");
-    cardTick.setText(desk().text("coach.card"));
-    cardTick.getStyleClass().add("large-target");
     return new VBox(
         8,
         Keys.label(desk().text("coach.what"), "card-title"),
         search,
         setups,
-        Keys.label(desk().text("coach.also"), "card-title"),
-        goes,
-        Keys.label(desk().text("coach.by"), "group-title"),
-        by,
         Keys.label(desk().text("coach.question"), "group-title"),
         question,
-        cardTick);
+        Keys.label(desk().text("coach.by"), "group-title"),
+        by);
   }
 
   private CheckBox tick(String tickId, String text) {
@@ -147,21 +121,29 @@ public final class HandOverPage extends Page {
     return tick;
   }
 
+  /** What is ticked stands over what it does to the file. */
   private VBox seen() {
+    FlowPane goes = new FlowPane(18, 0);
+    for (Shared each : Shared.values()) {
+      CheckBox tick = tick("tick-" + each, new ShareWords(desk().phrases()).tick(each));
+      ticks.put(each, tick);
+      goes.getChildren().add(tick);
+    }
+    card.setId("hand-over-card");
+    card.setText(desk().text("coach.card"));
+    card.getStyleClass().add("large-target");
+    card.setWrapText(true);
     preview.setId("hand-over-preview");
-    VBox seen =
-        new VBox(8, Keys.label(desk().text("coach.preview"), "card-title"), preview);
+    VBox seen = new VBox(8, Keys.label(desk().text("coach.preview"), "card-title"), preview);
     seen.getStyleClass().add("wash");
-    return seen;
+    return new VBox(6, Keys.label(desk().text("coach.also"), "card-title"), goes, card, seen);
   }
 
   @Override
   protected void show(Notebook notebook) {
     Optional<Bike> bike = desk().bike();
     options =
-        bike.map(
-                it ->
-                    SideOption.all(notebook.shelf(), desk().timeline(it.id()), desk().phrases()))
+        bike.map(it -> SideOption.all(notebook.shelf(), desk().timeline(it.id()), desk().phrases()))
             .orElse(List.of());
     if (bike.isPresent() && by.getText().isEmpty()) {
       Packing.rider(notebook, desk().timeline(bike.get().id()), List.of())

@@ -94,8 +94,7 @@ final class ProposalAnswer extends VBox {
     Optional<NextMoto> next = next();
     Edit follow =
         next.<Edit>map(
-                it ->
-                    new AdviceEdit.Follow(advice.id(), proposal.id(), it.session(), it.moto()))
+                it -> new AdviceEdit.Follow(advice.id(), proposal.id(), it.session(), it.moto()))
             .orElseGet(
                 () ->
                     new AdviceEdit.FollowBetween(

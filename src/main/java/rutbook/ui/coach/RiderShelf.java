@@ -84,10 +84,7 @@ final class RiderShelf extends VBox {
         new VBox(
             2,
             Keys.label(desk.text(waits ? "coach.waits" : "coach.answered"), waits ? "due" : "soft"),
-            Keys.label(
-                desk.text("coach.last", guest.lastHandedOver()),
-                "soft",
-                "condensed"));
+            Keys.label(desk.text("coach.last", guest.lastHandedOver()), "soft", "condensed"));
     state.setMinWidth(USE_PREF_SIZE);
     GuestFile newest = guest.newest();
     HBox row =

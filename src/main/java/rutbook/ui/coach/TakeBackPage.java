@@ -5,7 +5,6 @@ import javafx.geometry.Pos;
 import javafx.scene.Node;
 import javafx.scene.control.Button;
 import javafx.scene.control.Label;
-import javafx.scene.control.ScrollPane;
 import javafx.scene.layout.HBox;
 import javafx.scene.layout.Priority;
 import javafx.scene.layout.VBox;
@@ -53,9 +52,7 @@ public final class TakeBackPage extends Page {
     keep = Keys.mainKey("take-back-keep", desk.text("coach.keep"), this::keep);
     Button leave =
         Keys.smallKey(
-            "take-back-leave",
-            "← " + desk.text("coach.title"),
-            () -> desk.go(new Place.Coach()));
+            "take-back-leave", "← " + desk.text("coach.title"), () -> desk.go(new Place.Coach()));
     title.setMinWidth(0);
     title.setId("take-back-title");
     title.setMaxWidth(Double.MAX_VALUE);
@@ -64,13 +61,7 @@ public final class TakeBackPage extends Page {
     head.setAlignment(Pos.CENTER_LEFT);
     error.setId("take-back-error");
     error.managedProperty().bind(error.textProperty().isNotEmpty());
-    ScrollPane scroll = new ScrollPane(body);
-    scroll.setFitToWidth(true);
-    scroll.setHbarPolicy(ScrollPane.ScrollBarPolicy.NEVER);
-    scroll.setMinHeight(0);
-    scroll.setFocusTraversable(false);
-    VBox.setVgrow(scroll, Priority.ALWAYS);
-    getChildren().addAll(head, error, scroll);
+    getChildren().addAll(head, error, Scrolling.page(body));
     hold();
   }
 
@@ -78,14 +69,12 @@ public final class TakeBackPage extends Page {
   private void hold() {
     try {
       TakeBack found =
-          TakeBack.of(
-              desk().notebook(), opened.file(), opened.ridersChecksum(), desk().today());
+          TakeBack.of(desk().notebook(), opened.file(), opened.ridersChecksum(), desk().today());
       Bike bike = desk().notebook().shelf().bike(found.own().bike()).orElseThrow();
       back = Optional.of(found);
       advice =
           Optional.of(
-              found.advice(
-                  desk().headToday(bike), () -> new ProposalId(desk().ids().next())));
+              found.advice(desk().headToday(bike), () -> new ProposalId(desk().ids().next())));
       title.setText(words().from(found.coach()));
     } catch (ShareException cannot) {
       title.setText(desk().text("coach.take-back"));
