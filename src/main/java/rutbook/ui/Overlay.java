@@ -66,7 +66,9 @@ final class Overlay extends StackPane {
   }
 
   private void show(Node content, List<Choice> choices, String closing) {
-    focusBefore = getScene() == null ? null : getScene().getFocusOwner();
+    if (!isVisible()) {
+      focusBefore = getScene() == null ? null : getScene().getFocusOwner();
+    }
     Button close = Keys.mainKey("overlay-close", closing, this::hide);
     HBox row = new HBox(8);
     row.setAlignment(Pos.CENTER_RIGHT);

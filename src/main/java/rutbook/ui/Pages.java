@@ -100,6 +100,20 @@ final class Pages {
         .orElseGet(() -> new LogPage(desk));
   }
 
+  /** The page that help is about, as its words name it. */
+  static String helpName(Place place) {
+    if (place instanceof Place.Session || place instanceof Place.OfSetting) {
+      return "session";
+    }
+    if (place instanceof Place.Job) {
+      return "job";
+    }
+    if (place instanceof Place.Paper) {
+      return "paper";
+    }
+    return place instanceof Place.Bench ? "bench" : railName(place);
+  }
+
   /** The page on the rail that a place belongs to. */
   static String railName(Place place) {
     if (place instanceof Place.Compare) {

@@ -61,5 +61,9 @@ public sealed interface Place {
   /** A file that another rider handed over to the coach who sits here. */
   record Guest(OutsideFiles.Opened file) implements Place {}
 
+  /** All keys on one sheet, over the page. */
   record Shortcuts() implements Place {}
+
+  /** Help for the page that is shown, over it. */
+  record Help() implements Place {}
 }

@@ -7,12 +7,18 @@ import static rutbook.ui.Shortcuts.shifted;
 import java.util.Optional;
 import javafx.scene.Node;
 import javafx.scene.Scene;
+import javafx.scene.control.Button;
+import javafx.scene.control.ButtonBase;
+import javafx.scene.control.Tooltip;
 import javafx.scene.input.KeyCode;
+import javafx.scene.input.KeyEvent;
 import javafx.scene.layout.BorderPane;
+import javafx.scene.layout.HBox;
 import javafx.scene.layout.Priority;
 import javafx.scene.layout.StackPane;
 import javafx.scene.layout.VBox;
 import rutbook.edit.History;
+import rutbook.ui.controls.Keys;
 import rutbook.ui.fx.Dropped;
 
 /** Rail, strip and one page; knows where the window is and takes it elsewhere. */
@@ -28,7 +34,10 @@ final class Shell extends StackPane {
   private final FileMenu files;
   private final Notices notices;
   private final Shortcuts shortcuts;
+  private final Button help;
+  private final HBox top;
   private Page page;
+  private Place place = new Place.Log();
 
   /** The Log stays as it was left: its search, its place. */
   private Optional<Page> log = Optional.empty();
@@ -44,9 +53,18 @@ final class Shell extends StackPane {
     this.notices = new Notices(desk, services.files(), files);
     this.shortcuts = shortcuts();
     setId("shell");
+    addEventFilter(KeyEvent.KEY_PRESSED, Shell::enterTouches);
     frame.setLeft(rail);
     right.getStyleClass().add("desk");
-    right.getChildren().addAll(strip, notices);
+    help = Keys.key("help", "?", () -> go(new Place.Help()));
+    help.getStyleClass().add("help-key");
+    help.setMaxHeight(Double.MAX_VALUE);
+    help.setAccessibleText(desk.text("shortcuts.help"));
+    help.setTooltip(new Tooltip(desk.text("shortcuts.help")));
+    HBox.setHgrow(strip, Priority.ALWAYS);
+    top = new HBox(8, strip, help);
+    top.setMinHeight(USE_PREF_SIZE);
+    right.getChildren().addAll(top, notices);
     frame.setCenter(right);
     getChildren().addAll(frame, overlay);
     Dropped.files(this, files::open);
@@ -67,13 +85,16 @@ final class Shell extends StackPane {
     rail.show(history);
   }
 
-  void go(Place place) {
-    Optional<Page> next =
-        place instanceof Place.Log && log.isPresent() ? log : Pages.page(desk, place);
+  void go(Place to) {
+    Optional<Page> next = to instanceof Place.Log && log.isPresent() ? log : Pages.page(desk, to);
     if (next.isEmpty()) {
-      overlay.show(new ShortcutSheet(desk, shortcuts));
+      overlay.show(
+          to instanceof Place.Help
+              ? new HelpSheet(desk, Pages.helpName(place))
+              : new ShortcutSheet(desk, shortcuts));
       return;
     }
+    place = to;
     page = next.get();
     if (place instanceof Place.Log) {
       log = Optional.of(page);
@@ -84,11 +105,11 @@ final class Shell extends StackPane {
     if (alone) {
       right.getStyleClass().add("alone");
     }
-    strip.setVisible(!alone);
-    strip.setManaged(!alone);
+    top.setVisible(!alone);
+    top.setManaged(!alone);
     VBox.setVgrow(page, Priority.ALWAYS);
     page.setMinHeight(0);
-    right.getChildren().setAll(strip, notices, page);
+    right.getChildren().setAll(top, notices, page);
     rail.show(place);
     page.requestFocus();
   }
@@ -103,6 +124,16 @@ final class Shell extends StackPane {
   /** Tells what happened before there was a window to tell it. */
   void tellOfTheStart() {
     services.files().atStart().forEach(files::told);
+  }
+
+  /** The toolkit's keys know Space alone; whoever presses Enter on one means the same. */
+  private static void enterTouches(KeyEvent event) {
+    if (event.getCode() == KeyCode.ENTER
+        && event.getTarget() instanceof ButtonBase key
+        && !key.isDisabled()) {
+      key.fire();
+      event.consume();
+    }
   }
 
   /** Asks before anything is lost. */
@@ -142,7 +173,8 @@ final class Shell extends StackPane {
             .with("shortcuts.larger", this::larger, control(KeyCode.PLUS), control(KeyCode.EQUALS))
             .with("shortcuts.smaller", this::smaller, control(KeyCode.MINUS))
             .with("shortcuts.theme", () -> window.use(window.theme().next()), shifted(KeyCode.T))
-            .with("shortcuts.sheet", () -> go(new Place.Shortcuts()), alone(KeyCode.F1));
+            .with("shortcuts.help", () -> go(new Place.Help()), alone(KeyCode.F1))
+            .with("shortcuts.sheet", () -> go(new Place.Shortcuts()), control(KeyCode.F1));
     for (int i = 0; i < Pages.RAIL.size(); i++) {
       Pages.OnRail each = Pages.RAIL.get(i);
       KeyCode digit = KeyCode.getKeyCode(Integer.toString(i + 1));

@@ -3,6 +3,9 @@ package rutbook.ui;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.time.LocalDate;
+import java.util.List;
+import java.util.Optional;
+import javafx.scene.Node;
 import javafx.scene.Scene;
 import javafx.scene.control.ButtonBase;
 import javafx.scene.control.Label;
@@ -16,10 +19,15 @@ import rutbook.notebook.Answer;
 import rutbook.notebook.BikeId;
 import rutbook.notebook.Change;
 import rutbook.notebook.Entry;
+import rutbook.notebook.EntryId;
+import rutbook.notebook.EventKind;
+import rutbook.notebook.Head;
 import rutbook.notebook.Notebook;
 import rutbook.notebook.NotebookId;
+import rutbook.notebook.Role;
 import rutbook.notebook.Timeline;
 import rutbook.reasoning.NextChange;
+import rutbook.reasoning.Past;
 import rutbook.reasoning.Suggestion;
 
 /** The next change on its page: taken into the next moto, put off with a reason, passed gates. */
@@ -96,6 +104,12 @@ class NextPageTest extends ApplicationTest {
     touch("why-time");
     assertThat(latest(Entry.Advice.class).proposals().get(0).answer())
         .isEqualTo(new Answer.Declined("No time today"));
+    interact(() -> scene.getRoot().applyCss());
+    assertThat(scene.lookup("#take-0")).as("it is not put again today").isNull();
+    assertThat(scene.lookup("#take-1")).isNotNull();
+    interact(editor::undo);
+    interact(() -> scene.getRoot().applyCss());
+    assertThat(scene.lookup("#take-0")).isNotNull();
   }
 
   @Test
@@ -104,6 +118,75 @@ class NextPageTest extends ApplicationTest {
     touch("next-known");
     interact(() -> scene.getRoot().applyCss());
     assertThat(scene.lookup("#ledger")).isNotNull();
+  }
+
+  @Test
+  void everySuggestionOpensItsMotosAndTheCurveThatItMoves() {
+    List<Suggestion> all = NextChange.of(SEASON, BIKE, RulesJson.ofTheTrade()).suggestions();
+    for (int i = 0; i < all.size(); i++) {
+      int place = i;
+      touch("evidence-" + i);
+      Node card = scene.lookup("#suggestion-" + i);
+      interact(() -> scene.getRoot().applyCss());
+      long ways =
+          card.lookupAll(".key").stream()
+              .filter(key -> key.getId() != null && key.getId().startsWith("trial-"))
+              .count();
+      assertThat(ways)
+          .as("motos of %s", all.get(place).setting().name())
+          .isEqualTo(all.get(i).shifts().stream().mapToLong(each -> each.trials().size()).sum());
+      Role role = all.get(i).setting().role();
+      assertThat(card.lookup("#moved-curve") != null)
+          .as("curve of %s", all.get(i).setting().name())
+          .isEqualTo(role == Role.FORK_OIL);
+    }
+  }
+
+  /** The latest day of the season after which another fill was suggested. */
+  private Notebook whenOilWasSuggested() {
+    List<Entry.Session> sessions = Timeline.of(SEASON, BIKE).sessions();
+    for (int i = sessions.size() - 1; i >= 0; i--) {
+      Notebook then = Past.upTo(SEASON, sessions.get(i), sessions.get(i).motos().size());
+      if (NextChange.of(then, BIKE, RulesJson.ofTheTrade()).suggestions().stream()
+          .anyMatch(each -> each.setting().role() == Role.FORK_OIL)) {
+        return then;
+      }
+    }
+    throw new AssertionError("no fill was ever suggested in the season");
+  }
+
+  @Test
+  void anotherFillShowsTheCurveThatItMoves() {
+    Notebook then = whenOilWasSuggested();
+    interact(() -> open(then, LAST));
+    List<Suggestion> all = NextChange.of(then, BIKE, RulesJson.ofTheTrade()).suggestions();
+    int place = 0;
+    while (all.get(place).setting().role() != Role.FORK_OIL) {
+      place++;
+    }
+    touch("evidence-" + place);
+    assertThat(scene.lookup("#suggestion-" + place).lookup("#moved-curve")).isNotNull();
+  }
+
+  @Test
+  void whereNothingIsToBeChangedItSaysWhatInsteadAndLeadsThere() {
+    Notebook noRide =
+        Notebook.of(SEASON.id(), SEASON.shelf(), List.of(), List.of(), SEASON.display());
+    interact(() -> open(noRide, LAST));
+    assertThat(scene.lookup("#next-instead")).isNotNull();
+    touch("instead-log");
+    assertThat(scene.lookup("#log-page")).isNotNull();
+    Entry.Event crash =
+        new Entry.Event(
+            Head.of(new EntryId("crash"), BIKE, LAST, 900),
+            EventKind.CRASH,
+            Optional.empty(),
+            Optional.empty(),
+            "");
+    interact(() -> open(SEASON.with(crash), LAST));
+    assertThat(scene.lookup("#suggestion-0")).isNull();
+    touch("instead-history");
+    assertThat(scene.lookup("#event-sound")).isNotNull();
   }
 
   @Test

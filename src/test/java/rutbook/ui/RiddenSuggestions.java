@@ -111,6 +111,24 @@ final class RiddenSuggestions {
         new Pictures.View("season-tried-taken", taken(), shown -> shown.go(session)),
         new Pictures.View("season-tried-asked", asked, shown -> shown.go(session)),
         new Pictures.View("season-tried-better", better, shown -> shown.go(session)),
+        new Pictures.View(
+            "next-evidence",
+            SEASON,
+            shown -> {
+              shown.go(new Place.Next());
+              shown.touch("evidence-1", "evidence-2");
+            }),
+        new Pictures.View(
+            "next-nothing-ridden",
+            Notebook.of(SEASON.id(), SEASON.shelf(), List.of(), List.of(), SEASON.display()),
+            shown -> shown.go(new Place.Next())),
+        new Pictures.View(
+            "season-help",
+            SEASON,
+            shown -> {
+              shown.go(session);
+              shown.go(new Place.Help());
+            }),
         new Pictures.View("season-tried-next", better, shown -> shown.go(new Place.Next())));
   }
 

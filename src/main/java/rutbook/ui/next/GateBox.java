@@ -2,7 +2,7 @@ package rutbook.ui.next;
 
 import java.util.Optional;
 import javafx.scene.control.TextField;
-import javafx.scene.layout.HBox;
+import javafx.scene.layout.FlowPane;
 import javafx.scene.layout.VBox;
 import rutbook.edit.EntryEdit;
 import rutbook.notebook.Bike;
@@ -13,7 +13,7 @@ import rutbook.ui.Place;
 import rutbook.ui.controls.Keys;
 import rutbook.words.ReasoningWords;
 
-/** What comes first, the entry that shows it, and a way past it with a reason that is kept. */
+/** What comes first, where it is put right, and a way past it with a reason that is kept. */
 final class GateBox extends VBox {
   private final Desk desk;
   private final GateCard gate;
@@ -25,7 +25,7 @@ final class GateBox extends VBox {
     setId("gate-" + gate.gate());
     getStyleClass().add("caution");
     getChildren().add(Keys.prose(words.gate(gate)));
-    HBox keys = new HBox(8);
+    FlowPane keys = new FlowPane(8, 8);
     because()
         .ifPresent(
             place ->
@@ -33,7 +33,7 @@ final class GateBox extends VBox {
                     .add(
                         Keys.key(
                             "gate-see-" + gate.gate(),
-                            desk.text("next.see"),
+                            desk.text("next.clear." + gate.gate()),
                             () -> desk.go(place))));
     if (!gate.blocks()) {
       keys.getChildren()
@@ -42,11 +42,18 @@ final class GateBox extends VBox {
     getChildren().add(keys);
   }
 
+  /** Where it is put right. */
   private Optional<Place> because() {
-    return gate.because()
-        .flatMap(desk.notebook()::entry)
-        .filter(Entry.Session.class::isInstance)
-        .map(entry -> new Place.Session(entry.id()));
+    return switch (gate.gate()) {
+      case FAULT_OR_CRASH -> Optional.of(new Place.Bike(Place.BikePart.HISTORY));
+      case SERVICE_DUE -> Optional.of(new Place.Bike(Place.BikePart.SERVICE));
+      case SAG_OUT -> Optional.of(new Place.Bike(Place.BikePart.SHOCK));
+      case READINGS_IN_DOUBT, PRESSURES_NOT_CHECKED, FORK_NOT_BLED, AXLE_NOT_ALIGNED ->
+          gate.because()
+              .flatMap(desk.notebook()::entry)
+              .filter(Entry.Session.class::isInstance)
+              .map(entry -> new Place.Session(entry.id()));
+    };
   }
 
   private void askWhy() {

@@ -182,6 +182,9 @@ public final class NextPage extends Page {
     Label kind = Keys.prose(words.kind(next.kind()), "card-title");
     kind.setId("next-kind");
     right.getChildren().add(kind);
+    if (Instead.isFor(next.kind())) {
+      right.getChildren().add(new Instead(desk(), next.kind()));
+    }
     boolean aside = next.kind() == NextChange.Kind.LEAVE_ALONE;
     if (aside && !next.suggestions().isEmpty()) {
       right.getChildren().add(Keys.prose(words.finerHeading(), "soft"));
@@ -189,7 +192,14 @@ public final class NextPage extends Page {
     boolean first = !aside && !ridden.isVisible();
     for (int i = 0; i < next.suggestions().size(); i++) {
       Suggestion each = next.suggestions().get(i);
-      right.getChildren().add(new SuggestionCard(desk(), each, i, first && i == 0));
+      Optional<String> putOff = new PutOff(desk()).why(each);
+      if (putOff.isPresent()) {
+        String said = desk().text("next.put.off", words.suggestion(each), putOff.get());
+        right.getChildren().add(Keys.prose(said, "soft"));
+      } else {
+        right.getChildren().add(new SuggestionCard(desk(), each, i, first));
+        first = false;
+      }
     }
     if (!next.suggestions().isEmpty()) {
       right.getChildren().add(Keys.prose(words.howToTest(), "soft"));

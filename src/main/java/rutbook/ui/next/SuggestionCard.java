@@ -52,14 +52,13 @@ final class SuggestionCard extends VBox {
     getChildren()
         .addAll(
             Keys.prose(title, "card-title"),
-            Keys.prose(words.chance(suggestion), "blue", "strong"),
+            Keys.prose(sentence(words.chance(suggestion)), "blue", "strong"),
             ruler);
     List<String> reasons = words.reasons(suggestion);
     int shifts = 1 + suggestion.shifts().size();
     int effort = reasons.size() - (suggestion.room().isPresent() ? 2 : 1);
     why = reasons.subList(shifts, effort);
     add(reasons.subList(0, shifts), "strong");
-    add(why.subList(0, Math.min(SPOKEN, why.size())), "soft");
     add(reasons.subList(effort, reasons.size()), "soft");
     error.managedProperty().bind(error.textProperty().isNotEmpty());
     error.setId("suggestion-error-" + place);
@@ -73,7 +72,9 @@ final class SuggestionCard extends VBox {
                 : Keys.key("take-" + place, desk.text("next.take"), this::take),
             Keys.key("not-now-" + place, desk.text("next.not.now"), this::notNow),
             evidence);
-    getChildren().addAll(keys, error, below);
+    getChildren().addAll(keys, error);
+    add(why.subList(0, Math.min(SPOKEN, why.size())), "soft");
+    getChildren().add(below);
   }
 
   private void add(List<String> said, String style) {
@@ -98,13 +99,15 @@ final class SuggestionCard extends VBox {
     return baseline.map(ruler::withBaseline).orElse(ruler);
   }
 
-  /** The motos that speak of it, each a way to its session. */
+  /** Rules, the motos that speak of it, each a way to its session, and the curve it moves. */
   private void evidence() {
     below.getChildren().clear();
     if (!evidence.isSelected()) {
       return;
     }
-    why.forEach(each -> below.getChildren().add(Keys.prose(sentence(each))));
+    why.stream()
+        .skip(SPOKEN)
+        .forEach(each -> below.getChildren().add(Keys.prose(sentence(each), "soft")));
     for (Suggestion.Shift shift : suggestion.shifts()) {
       below.getChildren().add(Keys.prose(words.shift(shift), "strong"));
       if (shift.trials().isEmpty()) {
@@ -123,6 +126,7 @@ final class SuggestionCard extends VBox {
                     said(trial)));
       }
     }
+    new MovedCurve(desk, suggestion).node().ifPresent(below.getChildren()::add);
   }
 
   private Label said(Trial trial) {
@@ -159,8 +163,9 @@ final class SuggestionCard extends VBox {
 
   private void decline(String reason) {
     if (!reason.isBlank()) {
-      new TakenSuggestion(desk, suggestion).decline(reason);
-      below.getChildren().setAll(Keys.prose(desk.text("next.declined"), "soft"));
+      new TakenSuggestion(desk, suggestion)
+          .decline(reason)
+          .ifPresent(fault -> error.setText(desk.settingWords().refusal(fault)));
     }
   }
 }

@@ -61,7 +61,12 @@ public final class BenchPage extends Page {
     HBox.setHgrow(gap, Priority.ALWAYS);
     progress.setId("bench-progress");
     HBox head =
-        new HBox(12, progress, gap, Keys.key("bench-plan", desk.text("bench.plan"), this::leave));
+        new HBox(
+            12,
+            progress,
+            gap,
+            Keys.key("bench-help", desk.text("shortcuts.help"), () -> desk.go(new Place.Help())),
+            Keys.key("bench-plan", desk.text("bench.plan"), this::leave));
     head.setAlignment(Pos.CENTER_LEFT);
     scroll.setFitToWidth(true);
     scroll.setHbarPolicy(ScrollPane.ScrollBarPolicy.NEVER);

@@ -1,0 +1,71 @@
+package rutbook.ui;
+
+import java.util.List;
+import javafx.scene.control.Label;
+import javafx.scene.control.ScrollPane;
+import javafx.scene.layout.GridPane;
+import javafx.scene.layout.VBox;
+import rutbook.ui.controls.Keys;
+import rutbook.words.HelpWords;
+
+/** Help for one page, standing over it: what it is for, how, and what it does not know. */
+final class HelpSheet extends VBox {
+  private static final double WIDTH_EM = 44;
+  private static final double ROOM_AROUND = 190;
+
+  /**
+   * @param page the page's name, as its words have it
+   */
+  HelpSheet(Desk desk, String page) {
+    super(12);
+    setId("help-sheet");
+    HelpWords words = new HelpWords(desk.phrases());
+    VBox text =
+        new VBox(
+            10,
+            Keys.prose(words.purpose(page)),
+            Keys.label(words.howHeading(), "group-title"),
+            steps(words.how(page)),
+            Keys.label(words.limitsHeading(), "group-title"),
+            Keys.prose(words.limits(page)));
+    text.setPrefWidth(WIDTH_EM * desk.em());
+    ScrollPane scroll = new ScrollPane(text);
+    scroll.setFitToWidth(true);
+    scroll.setHbarPolicy(ScrollPane.ScrollBarPolicy.NEVER);
+    scroll.setMinHeight(0);
+    scroll.setId("help-text");
+    sceneProperty()
+        .addListener(
+            (scene, before, now) -> {
+              if (now != null) {
+                scroll.maxHeightProperty().bind(now.heightProperty().subtract(ROOM_AROUND));
+                maxWidthProperty().bind(now.widthProperty().subtract(100));
+              } else {
+                scroll.maxHeightProperty().unbind();
+                maxWidthProperty().unbind();
+              }
+            });
+    Label title = Keys.label(words.title(page), "page-title");
+    title.setId("help-title");
+    getChildren()
+        .addAll(
+            title,
+            scroll,
+            Keys.key("help-keys", words.keys(), () -> desk.go(new Place.Shortcuts())));
+  }
+
+  private static GridPane steps(List<String> how) {
+    GridPane grid = new GridPane();
+    grid.setHgap(10);
+    grid.setVgap(7);
+    for (int i = 0; i < how.size(); i++) {
+      Label number = Keys.label(Integer.toString(i + 1), "number");
+      number.setMinWidth(USE_PREF_SIZE);
+      GridPane.setValignment(number, javafx.geometry.VPos.TOP);
+      Label step = Keys.prose(how.get(i));
+      GridPane.setHgrow(step, javafx.scene.layout.Priority.ALWAYS);
+      grid.addRow(i, number, step);
+    }
+    return grid;
+  }
+}
