@@ -31,6 +31,7 @@ final class EveryPlace {
     for (Place.BikePart part : Place.BikePart.values()) {
       places.put("bike " + part, new Place.Bike(part));
     }
+    places.put("hand over", new Place.HandOver());
     places.put("job", new Place.Job(BenchJobs.JOB));
     places.put("paper", new Place.Paper(BenchJobs.JOB));
     places.put("bench", new Place.Bench(BenchJobs.JOB, Optional.empty()));
