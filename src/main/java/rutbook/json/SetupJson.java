@@ -73,8 +73,13 @@ public final class SetupJson {
    *     the two checksums when they differ
    */
   public static Read read(byte[] file) {
+    return read(file, UPGRADES);
+  }
+
+  /** Reads with the given steps; a step keeps the checksum, which is that of the older text. */
+  static Read read(byte[] file, Upgrades upgrades) {
     byte[] bytes = WholeText.checked(file, ReadingLimits.SETUP_BYTES);
-    byte[] newest = UPGRADES.toNewest(bytes);
+    byte[] newest = upgrades.toNewest(bytes);
     tree(bytes).ifPresent(SetupJson::requireChecksum);
     WithChecksum whole = WholeText.read(newest, SHAPE);
     return new Read(whole.file(), whole.checksum().isPresent());

@@ -59,12 +59,17 @@ class AnswersSchemaTest {
           "remarkViscosity.ratio",
           "remarkViscosity.temperature");
 
+  private final PenInHand pen =
+      new PenInHand(files, HandedSeason.TODAY)
+          .file("answer", HandedSeason.answer(Samples.season()));
+
   AnswersSchemaTest() {
     files.put("season", Samples.season());
     files.put("split", Samples.splitFork());
     files.put("bench", Bench.notebook());
     files.put("whole", AnyNotebook.whole());
     files.put("narrowed", RutbookCommandTest.narrowed());
+    files.put("handed", HandedSeason.riddenOn(Samples.season()));
     for (int seed = 0; seed < 3; seed++) {
       files.put("any" + seed, AnyNotebook.of(seed));
     }
@@ -89,6 +94,7 @@ class AnswersSchemaTest {
         new Terminal(new PrintStream(errors, true, StandardCharsets.UTF_8), StandardCharsets.UTF_8);
     int exit =
         new RutbookCommand(terminal, this::read, (name, bytes, replace) -> {}, new NoProgram())
+            .with(pen)
             .execute(
                 beside,
                 logged::add,
@@ -146,6 +152,13 @@ class AnswersSchemaTest {
     }
     answer("card", "season", "--to", "card.html");
     answer("card", "season", "--to", "-");
+    for (String file : files.keySet()) {
+      answer("hand-over", file, "--preview", "--with", "places,laps,notes,weight");
+    }
+    answer("hand-over", "season", "2026-10-17#1", "--to", "x.setup.json", "--ask", "Why?");
+    answer("hand-over", "season", "2026-10-17#1", "--preview", "--with", "places,notes,weight");
+    answer("take-back", "handed", "answer");
+    answer("take-back", "handed", "answer", "--accept", "fork-compression");
     answer("log", "broken");
     for (Finding each : findings()) {
       look(

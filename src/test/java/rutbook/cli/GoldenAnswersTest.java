@@ -39,6 +39,10 @@ class GoldenAnswersTest {
               Map.entry("sag", "sag season"),
               Map.entry("steering", "steering season"),
               Map.entry("gas", "gas season --to-altitude 1500"),
+              Map.entry(
+                  "hand-over",
+                  "hand-over season 2026-10-17#2 baseline --to x.setup.json --with laps,notes"),
+              Map.entry("take-back", "take-back handed answer.setup.json --keep"),
               Map.entry("refusal", "compare season now 2026-02-30")));
 
   static Iterable<String> commands() {
@@ -50,7 +54,13 @@ class GoldenAnswersTest {
     ByteArrayOutputStream out = new ByteArrayOutputStream();
     Terminal terminal =
         new Terminal(new PrintStream(out, true, StandardCharsets.UTF_8), StandardCharsets.UTF_8);
-    new RutbookCommand(terminal, file -> season, (file, bytes, replace) -> {}, new NoProgram())
+    Map<String, Notebook> notebooks = new TreeMap<>(Map.of("season", season));
+    notebooks.put("handed", HandedSeason.riddenOn(season));
+    new RutbookCommand(
+            terminal, notebooks::get, (file, bytes, replace) -> {}, new NoProgram())
+        .with(
+            new PenInHand(notebooks, HandedSeason.TODAY)
+                .file("answer.setup.json", HandedSeason.answer(season)))
         .execute(
             terminal,
             thrown -> {

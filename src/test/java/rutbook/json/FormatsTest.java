@@ -8,11 +8,15 @@ import com.fasterxml.jackson.databind.node.ObjectNode;
 import com.fasterxml.jackson.databind.node.TextNode;
 import java.io.IOException;
 import java.io.InputStream;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.nio.file.StandardOpenOption;
 import java.time.LocalDate;
 import java.util.List;
 import java.util.Map;
 import java.util.stream.Collectors;
 import org.junit.jupiter.api.Test;
+import rutbook.notebook.AnyNotebook;
 import rutbook.notebook.Bench;
 import rutbook.notebook.Entry;
 import rutbook.notebook.Ground;
@@ -43,6 +47,14 @@ class FormatsTest {
     assertThat(PublishedSchema.NOTEBOOK.faults(bytes)).isEmpty();
   }
 
+  /** As format 1 was before it was frozen: it opened once. */
+  @Test
+  void format1AsItWasFirstIsReadAndWrittenBackByteForByte() throws IOException {
+    byte[] bytes = golden("format-1-first.rutbook");
+    assertThat(NotebookJson.write(NotebookJson.read(bytes))).isEqualTo(bytes);
+    assertThat(PublishedSchema.NOTEBOOK.faults(bytes)).isEmpty();
+  }
+
   @Test
   void format1HasEveryKindOfEntryInIt() throws IOException {
     Notebook notebook = NotebookJson.read(golden("format-1.rutbook"));
@@ -54,6 +66,20 @@ class FormatsTest {
     assertThat(job.done()).hasSize(4);
     assertThat(job.job().baseline()).isEqualTo(Bench.FIRST_BASELINE);
   }
+
+  /**
+   * The format is frozen with every field that it has; whatever is added later is left out here.
+   */
+  @Test
+  void format1ShowsEveryFieldThatItHad() throws IOException {
+    FieldsSeen seen = new FieldsSeen();
+    seen.look(new NotebookShape(), Trees.MAPPER.readTree(golden("format-1.rutbook")));
+    assertThat(seen.missing()).isSubsetOf(ADDED_SINCE);
+  }
+
+  /** Fields and kinds that came after the golden file; an open answer is never written. */
+  private static final java.util.Set<String> ADDED_SINCE =
+      java.util.Set.of(AnswerShape.class.getName() + "$OpenShape kind");
 
   /**
    * From a format that never left this test: tracks were called places, entries had no kind in
@@ -114,5 +140,12 @@ class FormatsTest {
         .isInstanceOfSatisfying(
             JsonException.class,
             thrown -> assertThat(thrown.fault().kind()).isEqualTo(JsonFault.Kind.NO_SUCH_FORMAT));
+  }
+
+  /** Writes the golden file of a format that is new; never one that is there. */
+  public static void main(String[] arguments) throws IOException {
+    Path file =
+        Path.of("src/test/resources/rutbook/json/format-" + NotebookJson.FORMAT + ".rutbook");
+    Files.write(file, NotebookJson.write(AnyNotebook.whole()), StandardOpenOption.CREATE_NEW);
   }
 }
