@@ -56,8 +56,7 @@ class GoldenAnswersTest {
         new Terminal(new PrintStream(out, true, StandardCharsets.UTF_8), StandardCharsets.UTF_8);
     Map<String, Notebook> notebooks = new TreeMap<>(Map.of("season", season));
     notebooks.put("handed", HandedSeason.riddenOn(season));
-    new RutbookCommand(
-            terminal, notebooks::get, (file, bytes, replace) -> {}, new NoProgram())
+    new RutbookCommand(terminal, notebooks::get, (file, bytes, replace) -> {}, new NoProgram())
         .with(
             new PenInHand(notebooks, HandedSeason.TODAY)
                 .file("answer.setup.json", HandedSeason.answer(season)))

@@ -39,6 +39,7 @@ import rutbook.notebook.Role;
 import rutbook.notebook.Scope;
 import rutbook.notebook.Section;
 import rutbook.notebook.Sense;
+import rutbook.notebook.Shared;
 import rutbook.notebook.Side;
 import rutbook.notebook.Symptom;
 import rutbook.notebook.When;
@@ -58,6 +59,8 @@ import rutbook.rebuild.Remark;
 import rutbook.rebuild.ReturnItem;
 import rutbook.rebuild.StepKind;
 import rutbook.rebuild.Tool;
+import rutbook.share.ChosenSetup;
+import rutbook.share.Standing;
 import rutbook.units.Unit;
 
 /** The words of the answers' schema are those of the program, also where no test sees them said. */
@@ -92,6 +95,7 @@ class AnswersWordsTest {
           entry("noIndexWhy", IndexAnswer.Why.class),
           entry("noViscosityWhy", Remark.NoViscosity.Why.class),
           entry("place", Place.class),
+          entry("proposalStanding", Standing.class),
           entry("quantity", Quantity.class),
           entry("ready", Ready.class),
           entry("renewed", Renewed.class),
@@ -102,6 +106,7 @@ class AnswersWordsTest {
           entry("scope", Scope.class),
           entry("section", Section.class),
           entry("sense", Sense.class),
+          entry("shared", Shared.class),
           entry("springVerdict", SpringVerdict.class),
           entry("stepKind", StepKind.class),
           entry("symptom", Symptom.class),
@@ -111,6 +116,7 @@ class AnswersWordsTest {
           entry("answerNext.kind", NextChange.Kind.class),
           entry("complaint.group", SectionGroup.class),
           entry("gateCard.gate", Gate.class),
+          entry("handedSetup.what", ChosenSetup.What.class),
           entry("historyMark.kind", SettingHistory.Kind.class),
           entry("lapComparison.state", LapComparison.State.class),
           entry("settingAtTracks.verdict", TrackDifference.Verdict.class),
