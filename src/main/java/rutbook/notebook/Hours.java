@@ -1,6 +1,7 @@
 package rutbook.notebook;
 
 import java.util.List;
+import java.util.Optional;
 import java.util.OptionalDouble;
 import rutbook.units.Amount;
 import rutbook.units.Duration;
@@ -12,9 +13,12 @@ public final class Hours {
   /** Hours run up to and including each entry, in the order of the timeline. */
   private final double[] run;
 
-  private Hours(Timeline timeline, double[] run) {
+  private final Optional<Amount> meter;
+
+  private Hours(Timeline timeline, double[] run, Optional<Amount> meter) {
     this.timeline = timeline;
     this.run = run;
+    this.meter = meter;
   }
 
   static Hours of(Timeline timeline) {
@@ -22,19 +26,24 @@ public final class Hours {
     double[] run = new double[entries.size()];
     double total = 0;
     OptionalDouble meter = OptionalDouble.empty();
+    Optional<Amount> reads = Optional.empty();
     for (int i = 0; i < run.length; i++) {
       Entry entry = entries.get(i);
       if (entry instanceof Entry.MeterChange change) {
         total += since(meter, hours(change.oldReads()));
         meter = OptionalDouble.of(hours(change.newReads()));
+        reads = Optional.of(change.newReads());
       } else if (entry.head().meter().isPresent()) {
-        double reads = hours(entry.head().meter().get());
-        total += since(meter, reads);
-        meter = OptionalDouble.of(Math.max(reads, meter.orElse(reads)));
+        Amount read = entry.head().meter().get();
+        total += since(meter, hours(read));
+        if (meter.isEmpty() || hours(read) >= meter.getAsDouble()) {
+          reads = Optional.of(read);
+        }
+        meter = OptionalDouble.of(Math.max(hours(read), meter.orElse(0)));
       }
       run[i] = total;
     }
-    return new Hours(timeline, run);
+    return new Hours(timeline, run, reads);
   }
 
   /**
@@ -47,6 +56,11 @@ public final class Hours {
 
   private static double hours(Amount amount) {
     return amount.doubleIn(Duration.HOUR);
+  }
+
+  /** What the meter that is fitted now read when it was last written down. */
+  public Optional<Amount> meter() {
+    return meter;
   }
 
   /** Hours run in all. */

@@ -47,7 +47,8 @@ public record ServiceBoard(List<ServiceLine> lines, OptionalDouble hoursPerWeek)
               left,
               hours.everDone(item),
               Due.of(since, interval),
-              forecast(today, left, pace)));
+              forecast(today, left, pace),
+              Fade.of(timeline, item)));
     }
     return new ServiceBoard(lines, pace);
   }

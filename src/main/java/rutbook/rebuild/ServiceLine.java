@@ -11,6 +11,7 @@ import rutbook.notebook.ServiceItem;
  *
  * @param everDone whether the notebook says when it was done; otherwise hours count from the first
  *     meter reading
+ * @param fade what the rider's own ratings say of it; empty where there is too little of them
  * @param left hours left of the interval; below zero when past it
  */
 public record ServiceLine(
@@ -19,4 +20,5 @@ public record ServiceLine(
     double left,
     boolean everDone,
     Due due,
-    Optional<LocalDate> forecast) {}
+    Optional<LocalDate> forecast,
+    Optional<Fade> fade) {}

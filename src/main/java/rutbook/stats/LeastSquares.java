@@ -85,6 +85,12 @@ public record LeastSquares(
     return new StudentT(degreesOfFreedom).of95() * standardErrors[coefficient];
   }
 
+  /** Chance of a coefficient at least this far from zero, either way, when it is truly zero. */
+  public double chance(int coefficient) {
+    return new StudentT(degreesOfFreedom)
+        .twoSided(coefficients[coefficient] / standardErrors[coefficient]);
+  }
+
   @Override
   public boolean equals(Object other) {
     return other instanceof LeastSquares that

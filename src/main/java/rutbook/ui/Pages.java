@@ -64,6 +64,9 @@ final class Pages {
     if (place instanceof Place.Rebuild) {
       return Optional.of(new RebuildPage(desk));
     }
+    if (place instanceof Place.Meter) {
+      return Optional.of(new RebuildPage(desk).atMeter());
+    }
     if (place instanceof Place.Job job) {
       return Optional.of(new JobPage(desk, job.rebuild()));
     }
@@ -133,6 +136,7 @@ final class Pages {
     }
     if (place instanceof Place.Rebuild
         || place instanceof Place.Job
+        || place instanceof Place.Meter
         || place instanceof Place.Paper
         || place instanceof Place.Bench) {
       return "rebuild";

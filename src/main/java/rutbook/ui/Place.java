@@ -40,6 +40,9 @@ public sealed interface Place {
   /** Rebuilds, the way back to the baseline, and what falls due. */
   record Rebuild() implements Place {}
 
+  /** A changed or reset hour meter, on the board of what falls due. */
+  record Meter() implements Place {}
+
   /** The plan of one rebuild. */
   record Job(EntryId rebuild) implements Place {}
 

@@ -213,6 +213,29 @@ public final class BenchWords {
     return line.forecast().map(day -> phrases.say(AREA, "service.forecast", day));
   }
 
+  /** What the rider's own ratings say of an oil, with how sure that is. */
+  public Optional<String> fade(ServiceLine line) {
+    return line.fade()
+        .map(
+            fade ->
+                phrases.say(
+                    AREA,
+                    fade.outsideChance() ? "fade.outside" : "fade.inside",
+                    phrases.sentence(phrases.name(fade.end())),
+                    fade.symptom(),
+                    rise(fade.perTenHours()),
+                    rise(fade.perTenHours() - fade.half()),
+                    rise(fade.perTenHours() + fade.half()),
+                    fade.motos(),
+                    fade.sessions(),
+                    fade.symptoms()));
+  }
+
+  private String rise(double rating) {
+    String size = phrases.amounts().number(Math.abs(rating), 1);
+    return rating <= -0.05 ? phrases.say("Amounts", "minus", size) : size;
+  }
+
   /** An amount in the rider's unit. */
   public String amount(Amount amount) {
     return phrases.amounts().amount(amount);

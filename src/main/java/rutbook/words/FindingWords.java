@@ -93,11 +93,16 @@ public final class FindingWords {
     return phrases.sentence(new CompareWords(phrases).feel(key));
   }
 
-  /** A cause with its check. */
-  public String suspect(Suspect suspect) {
+  /**
+   * A cause with its check.
+   *
+   * @param place in the order of likelihood, from 1
+   */
+  public String suspect(int place, Suspect suspect) {
     return phrases.say(
         AREA,
         "cause",
+        place,
         phrases.say(AREA, "Cause." + suspect.cause().name()),
         phrases.say(AREA, "Check." + suspect.cause().check().name()));
   }

@@ -43,7 +43,7 @@ final class Layers {
               row("figures", "physics", "notebook", "units"),
               row("compare", "figures", "stats", "notebook", "units"),
               row("reasoning", "figures", "stats", "notebook", "units"),
-              row("rebuild", "reasoning", "figures", "notebook", "units"),
+              row("rebuild", "reasoning", "figures", "stats", "notebook", "units"),
               row("share", "compare", "notebook", "units"),
               row("search", "notebook"),
               row("drawing", "notebook", "units", "physics"),

@@ -42,9 +42,9 @@ import rutbook.units.Pressure;
 import rutbook.units.Torque;
 
 /** Jobs, sheets and entries that the tests of this package share. */
-final class Jobs {
+public final class Jobs {
   static final Instant NOON = Instant.parse("2026-05-03T12:00:00Z");
-  static final SettingId FORK_AIR = new SettingId("fork-air");
+  public static final SettingId FORK_AIR = new SettingId("fork-air");
 
   private Jobs() {}
 
@@ -165,7 +165,7 @@ final class Jobs {
   }
 
   /** An air spring in the left leg. */
-  static Sheet air() {
+  public static Sheet air() {
     Sheet sheet =
         without(withFork(Bench.sheet(), ForkKind.AIR), Bench.FORK_SPRING, Bench.CARTRIDGE_OIL);
     List<Setting> settings = new ArrayList<>(sheet.settings());
@@ -186,7 +186,7 @@ final class Jobs {
     return sheet.withSettings(settings);
   }
 
-  static Setup airSetup() {
+  public static Setup airSetup() {
     return Bench.setup().with(Placed.set(FORK_AIR, Reading.of(bar("10"))));
   }
 

@@ -6,6 +6,7 @@ import java.util.Optional;
 import rutbook.notebook.Due;
 import rutbook.notebook.Hours;
 import rutbook.notebook.ServiceItem;
+import rutbook.ui.Place;
 import rutbook.ui.controls.Keys;
 import rutbook.units.Duration;
 
@@ -27,7 +28,11 @@ final class ServiceSection extends Section {
             Keys.prose(desk().text("service.hint", hours.total()), "soft"),
             Rows.keys(
                 Keys.mainKey("service-done", desk().text("service.done"), this::done),
-                Keys.key("service-add", desk().text("service.add"), this::newThing))));
+                Keys.key("service-add", desk().text("service.add"), this::newThing),
+                Keys.key(
+                    "service-meter",
+                    desk().text("service.meter"),
+                    () -> desk().desk().go(new Place.Meter())))));
     List<TwoSides.Row> rows = new ArrayList<>();
     for (ServiceItem item : model.sheet().services()) {
       rows.add(row(hours, item));

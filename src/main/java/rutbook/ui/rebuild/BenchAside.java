@@ -10,6 +10,7 @@ import rutbook.rebuild.ConfirmMoto;
 import rutbook.rebuild.Plan;
 import rutbook.rebuild.Step;
 import rutbook.rebuild.StepKind;
+import rutbook.rebuild.Suspect;
 import rutbook.ui.Desk;
 import rutbook.ui.Place;
 import rutbook.ui.controls.Keys;
@@ -33,7 +34,7 @@ final class BenchAside {
       Jobs.job(desk.notebook(), id)
           .ifPresent(job -> aside.add(new OnPaper(desk, job, plan).shop()));
     }
-    if (step.kind() == StepKind.NEW_SHEET) {
+    if (step.kind() == StepKind.NEW_SHEET || step.kind() == StepKind.SHOP_RETURN) {
       aside.add(
           Keys.key(
               "bench-sheet",
@@ -49,9 +50,13 @@ final class BenchAside {
     VBox box = new VBox(6, Keys.prose(words.verdict(confirm.verdict()), "card-title"));
     box.setId("verdict");
     confirm.symptoms().forEach(rise -> box.getChildren().add(Keys.prose(words.rise(rise))));
-    confirm
-        .suspects()
-        .forEach(suspect -> box.getChildren().add(Keys.prose(words.suspect(suspect))));
+    int place = 1;
+    for (Suspect suspect : confirm.suspects()) {
+      box.getChildren().add(Keys.prose(words.suspect(place++, suspect)));
+      suspect
+          .because()
+          .forEach(each -> box.getChildren().add(Keys.prose(words.finding(each), "due")));
+    }
     if (!confirm.suspects().isEmpty()) {
       box.getChildren().add(Keys.prose(words.trim(), "soft"));
     }

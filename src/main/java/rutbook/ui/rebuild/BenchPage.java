@@ -188,7 +188,7 @@ public final class BenchPage extends Page {
       keys.getChildren()
           .add(Keys.key("bench-again", desk().text("bench.again"), () -> beginAgain(step)));
     }
-    if (plan.findings(step.id()).stream().anyMatch(Finding.CountDiffers.class::isInstance)) {
+    if (differs(step)) {
       keys.getChildren()
           .add(
               Keys.key(
@@ -220,7 +220,7 @@ public final class BenchPage extends Page {
     BenchWords words = new BenchWords(desk().phrases());
     boolean found = !plan.findings(step.id()).isEmpty() && isAsEntered(step, now);
     if (found && plan.state(step) == Plan.State.DONE) {
-      main.setText(desk().text("bench.leave.it"));
+      main.setText(desk().text(differs(step) ? "bench.trust.count" : "bench.leave.it"));
     } else if (isAsEntered(step, now)) {
       main.setText(desk().text("bench.next"));
     } else {
@@ -229,6 +229,11 @@ public final class BenchPage extends Page {
               .map(reading -> desk().text("bench.next.value", words.reading(step, reading)))
               .orElseGet(() -> desk().text(entry.isTicked() ? "bench.done" : "bench.enter")));
     }
+  }
+
+  /** Whether what was counted is not what the notebook says: one of the two is to be trusted. */
+  private boolean differs(Step step) {
+    return plan.findings(step.id()).stream().anyMatch(Finding.CountDiffers.class::isInstance);
   }
 
   private boolean isAsEntered(Step step, Optional<Entered> now) {

@@ -55,6 +55,7 @@ public final class PaperPage extends Page {
     day =
         new AskText<>(
             "paper-day", desk.text("sheet.day"), desk.today().toString(), PaperPage::parsed);
+    day.field().setPrefColumnCount(11);
     staysOpen = Keys.choice("paper-open", desk.text("sheet.open"), () -> blank(false));
     leftOut = Keys.choice("paper-out", desk.text("sheet.out"), () -> blank(true));
     take = Keys.mainKey("paper-take", "", this::take);

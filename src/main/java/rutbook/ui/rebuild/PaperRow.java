@@ -70,6 +70,7 @@ final class PaperRow extends VBox {
       what.getChildren().add(Keys.prose(String.join(" · ", values), "soft", "condensed"));
     }
     what.setMinWidth(0);
+    what.setAlignment(Pos.CENTER_LEFT);
     HBox.setHgrow(what, Priority.ALWAYS);
     HBox row = new HBox(12, what, answers);
     row.setAlignment(Pos.CENTER_LEFT);

@@ -21,6 +21,7 @@ import rutbook.ui.Desk;
 import rutbook.ui.Page;
 import rutbook.ui.Place;
 import rutbook.ui.controls.Keys;
+import rutbook.ui.fx.InView;
 import rutbook.words.BenchWords;
 import rutbook.words.PlanWords;
 
@@ -29,6 +30,7 @@ public final class RebuildPage extends Page {
   private final Button start;
   private final StackPane form = new StackPane();
   private final VBox body = new VBox(12);
+  private boolean askMeter;
 
   public RebuildPage(Desk desk) {
     super(desk);
@@ -62,13 +64,17 @@ public final class RebuildPage extends Page {
       Jobs.plan(notebook, job, desk().advisor(job.bike()))
           .ifPresent(plan -> body.getChildren().add(open(job, plan)));
     }
-    ServiceCard services = new ServiceCard(desk(), bike.get());
+    ServiceCard services = new ServiceCard(desk(), bike.get(), this::meter);
     WayBack back = new WayBack(desk(), bike.get());
     HBox columns = new HBox(12, half(services), half(back));
     body.getChildren().add(columns);
     List<Entry.RebuildJob> ended = Jobs.ended(notebook, bike.get().id());
     if (!ended.isEmpty()) {
       body.getChildren().add(past(ended));
+    }
+    if (askMeter) {
+      askMeter = false;
+      meter();
     }
   }
 
@@ -153,10 +159,25 @@ public final class RebuildPage extends Page {
         .bike()
         .ifPresent(
             bike -> {
-              form.getChildren().setAll(new NewJob(desk(), bike, this::closeForm));
-              form.setManaged(true);
+              open(new NewJob(desk(), bike, this::closeForm));
               form.lookup("#job-start").requestFocus();
             });
+  }
+
+  /** With the form of a changed meter open. */
+  public RebuildPage atMeter() {
+    askMeter = true;
+    return this;
+  }
+
+  private void meter() {
+    desk().bike().ifPresent(bike -> open(new MeterForm(desk(), bike, this::closeForm)));
+  }
+
+  private void open(Node shown) {
+    form.getChildren().setAll(shown);
+    form.setManaged(true);
+    InView.bring(shown);
   }
 
   private void closeForm() {

@@ -23,7 +23,10 @@ import rutbook.words.BenchWords;
 final class ServiceCard extends VBox {
   private final Desk desk;
 
-  ServiceCard(Desk desk, Bike bike) {
+  /**
+   * @param meter asks for a changed meter
+   */
+  ServiceCard(Desk desk, Bike bike, Runnable meter) {
     super(8);
     this.desk = desk;
     setId("service-card");
@@ -44,6 +47,7 @@ final class ServiceCard extends VBox {
                       : words.say("service.no-pace"),
                   "soft"));
     }
+    getChildren().add(Keys.key("service-meter", desk.text("meter.key"), meter));
   }
 
   private static double round(double hours) {
@@ -54,9 +58,18 @@ final class ServiceCard extends VBox {
     Label due = Keys.label(words.due(line), style(line.due()));
     Label hours = Keys.label(words.hours(line), "number");
     VBox text = new VBox(2, Keys.prose(desk.phrases().safe(line.item().name()), "strong"));
-    HBox facts = new HBox(10, hours, due);
-    words.forecast(line).ifPresent(day -> facts.getChildren().add(Keys.label(day, "soft")));
-    text.getChildren().add(facts);
+    hours.setMinWidth(USE_PREF_SIZE);
+    due.setMinWidth(USE_PREF_SIZE);
+    text.getChildren().add(new HBox(10, hours, due));
+    words.forecast(line).ifPresent(day -> text.getChildren().add(Keys.prose(day, "soft")));
+    words
+        .fade(line)
+        .ifPresent(
+            said -> {
+              Label fade = Keys.prose(said, "condensed");
+              fade.setId("fade-" + line.item().id());
+              text.getChildren().add(fade);
+            });
     if (!line.everDone()) {
       text.getChildren().add(Keys.prose(words.say("service.never"), "soft", "condensed"));
     }

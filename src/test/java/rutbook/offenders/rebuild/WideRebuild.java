@@ -1,6 +1,7 @@
 package rutbook.offenders.rebuild;
 
-import rutbook.offenders.stats.WideStats;
+import rutbook.offenders.file.WideFile;
+import rutbook.offenders.units.WideUnits;
 
-/** Knows stats, which the map does not allow. */
-public record WideRebuild(WideStats known) {}
+/** Knows file, which the map does not allow, and units, by which packages make a cycle. */
+public record WideRebuild(WideFile known, WideUnits closing) {}

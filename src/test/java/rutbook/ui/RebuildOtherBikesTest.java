@@ -1,0 +1,341 @@
+package rutbook.ui;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static rutbook.notebook.Bench.clicks;
+import static rutbook.notebook.Bench.ml;
+
+import java.util.ArrayList;
+import java.util.EnumSet;
+import java.util.List;
+import java.util.Optional;
+import java.util.Random;
+import java.util.Set;
+import javafx.scene.control.ButtonBase;
+import javafx.scene.control.Label;
+import javafx.scene.control.TextField;
+import org.junit.jupiter.api.Test;
+import rutbook.edit.ShelfEdit;
+import rutbook.notebook.Bench;
+import rutbook.notebook.Bike;
+import rutbook.notebook.Bounds;
+import rutbook.notebook.End;
+import rutbook.notebook.Entered;
+import rutbook.notebook.Entry;
+import rutbook.notebook.EntryId;
+import rutbook.notebook.Feel;
+import rutbook.notebook.Head;
+import rutbook.notebook.Moto;
+import rutbook.notebook.Notebook;
+import rutbook.notebook.NotebookId;
+import rutbook.notebook.Placed;
+import rutbook.notebook.Reading;
+import rutbook.notebook.Renewed;
+import rutbook.notebook.Scope;
+import rutbook.notebook.Section;
+import rutbook.notebook.Setup;
+import rutbook.notebook.Sheet;
+import rutbook.notebook.Side;
+import rutbook.notebook.StepDone;
+import rutbook.notebook.Symptom;
+import rutbook.rebuild.Ask;
+import rutbook.rebuild.Caution;
+import rutbook.rebuild.Jobs;
+import rutbook.rebuild.Plan;
+import rutbook.rebuild.Step;
+import rutbook.rebuild.StepKind;
+import rutbook.units.Amount;
+import rutbook.units.Display;
+import rutbook.words.Phrases;
+import rutbook.words.PlanWords;
+
+/** Rebuilds that do not go the usual way, through the page, and what holds on every way. */
+class RebuildOtherBikesTest extends WindowTest {
+  @Override
+  protected Optional<Notebook> notebook() {
+    return Optional.of(Bench.notebook());
+  }
+
+  private static Notebook of(Sheet sheet, Setup baseline) {
+    Bike bike = new Bike(Bench.BIKE, "Test 250", List.of(sheet));
+    Setup known =
+        new Setup(
+            baseline.placed().stream()
+                .filter(placed -> sheet.setting(placed.setting()).isPresent())
+                .toList());
+    return Notebook.of(
+        new NotebookId("nb-2"),
+        Bench.shelf().with(bike),
+        List.of(Bench.baseline(known)),
+        List.of(),
+        Display.METRIC);
+  }
+
+  private void begin(Notebook notebook, Scope scope, Renewed... renewed) {
+    interact(() -> editor.open(BenchJobs.begun(notebook, Bench.BIKE, scope, renewed)));
+    toTheBench();
+  }
+
+  private void toTheBench() {
+    go(new Place.Bench(BenchJobs.JOB, Optional.empty()));
+  }
+
+  private Plan plan() {
+    return BenchJobs.plan(editor.present());
+  }
+
+  private Step next() {
+    return plan().next().orElseThrow();
+  }
+
+  private Entry.RebuildJob job() {
+    return (Entry.RebuildJob) editor.present().entry(BenchJobs.JOB).orElseThrow();
+  }
+
+  private void write(String field, String text) {
+    interact(() -> ((TextField) node(field)).setText(text));
+    settle();
+  }
+
+  private void walkTo(StepKind kind) {
+    Notebook walked = BenchJobs.walkedTo(editor.present(), step -> step.kind() == kind);
+    interact(() -> editor.open(walked));
+    toTheBench();
+  }
+
+  private List<String> said() {
+    List<String> said = new ArrayList<>();
+    node("bench-step").lookupAll(".label").forEach(each -> said.add(((Label) each).getText()));
+    return said;
+  }
+
+  @Test
+  void anAirForkIsNotTouchedBeforeItsPressureIsReleased() {
+    begin(of(Jobs.air(), Jobs.airSetup()), Scope.FORK, Renewed.OIL);
+    walkTo(StepKind.AIR_RELEASE);
+    assertThat(said())
+        .contains("Release the air pressure until the gauge reads 0")
+        .contains(
+            "Release air pressure before anything is loosened, in the manual's order.",
+            "The service manual rules on torques, fills and intervals.");
+    Step caps =
+        plan().steps().stream()
+            .filter(step -> step.kind() == StepKind.LOOSEN_CAPS)
+            .findFirst()
+            .orElseThrow();
+    go(new Place.Bench(BenchJobs.JOB, Optional.of(caps.id())));
+    assertThat(text("bench-next")).startsWith("First: ");
+    touch("bench-next");
+    assertThat(job().done(caps.id())).as("it waits for what comes before").isEmpty();
+    toTheBench();
+    touch("bench-next");
+    assertThat(next().kind()).isEqualTo(StepKind.BLEED_AIR);
+    walkTo(StepKind.PLACE_AIR);
+    assertThat(text("bench-value")).isEqualTo("10 bar");
+    write("bench-field-LEFT", "13 bar");
+    assertThat(node("bench-next").isDisabled()).as("beyond the sheet").isTrue();
+    write("bench-field-LEFT", "10 bar");
+    touch("bench-next");
+    walkTo(StepKind.CONFIRM);
+    touch("bench-next");
+    assertThat(plan().next()).isEmpty();
+  }
+
+  @Test
+  void aBaselineAboveTheLimitIsHeldAndSaysWhatIsMissing() {
+    Setup much = Bench.setup().with(Placed.found(Bench.FORK_OIL, Reading.bothLegs(ml("390"))));
+    begin(of(Bench.sheet(), much), Scope.FORK, Renewed.OIL);
+    Notebook walked =
+        BenchJobs.walkedTo(
+            editor.present(),
+            step -> step.kind() == StepKind.FILL && step.leg().equals(Optional.of(Side.LEFT)));
+    interact(() -> editor.open(walked));
+    toTheBench();
+    assertThat(text("bench-value")).isEqualTo("380 mL");
+    assertThat(said())
+        .anyMatch(line -> line.contains("wanted 390 mL") && line.contains("10 mL short"));
+    write("bench-field-LEFT", "390 mL");
+    assertThat(node("bench-next").isDisabled()).isTrue();
+    write("bench-field-LEFT", "380 mL");
+    touch("bench-next");
+    assertThat(plan().findings()).isEmpty();
+  }
+
+  @Test
+  void aShockComesBackWithANewSheetAndTheJobGoesOn() {
+    begin(Bench.notebook(), Scope.SHOCK, Renewed.OIL, Renewed.VALVING);
+    walkTo(StepKind.SHOP_RETURN);
+    touch("bench-sheet");
+    assertThat(node("bike-page")).isNotNull();
+    Sheet stiffer = Bench.sheet().with(TODAY, "valving by the shop");
+    interact(() -> editor.make(new ShelfEdit.PutSheet(Bench.BIKE, stiffer)));
+    toTheBench();
+    assertThat(next().kind()).as("what was entered stays").isEqualTo(StepKind.SHOP_RETURN);
+    touch("bench-next");
+    walkTo(StepKind.NEW_SHEET);
+    touch("bench-next");
+    walkTo(StepKind.CONFIRM);
+    touch("bench-next");
+    go(new Place.Job(BenchJobs.JOB));
+    touch("end-BACK");
+    assertThat(editor.present().shelf().bike(Bench.BIKE).orElseThrow().latestSheet())
+        .isEqualTo(stiffer);
+    assertThat(plan().findings()).isEmpty();
+  }
+
+  @Test
+  void aCountUnlikeTheNotebookMayBeTrustedToo() {
+    begin(Bench.notebook(), Scope.FORK, Renewed.OIL);
+    walkTo(StepKind.COUNT);
+    Step count = next();
+    Reading noted = count.goal().noted().orElseThrow();
+    Amount left = noted.leg(Side.LEFT).known().orElseThrow();
+    write("bench-field-LEFT", left.toString());
+    write("bench-field-RIGHT", left.plus(clicks(2)).toString());
+    touch("bench-next");
+    assertThat(said()).anyMatch(line -> line.contains("Which is to be trusted?"));
+    assertThat(text("bench-trust-notebook")).isEqualTo("Trust the notebook");
+    assertThat(text("bench-next")).isEqualTo("Trust the count, next");
+    touch("bench-next");
+    assertThat(job().done(count.id()).orElseThrow().entered())
+        .isEqualTo(new Entered.Counted(Reading.of(left, left.plus(clicks(2)))));
+    assertThat(next().id()).isNotEqualTo(count.id());
+  }
+
+  @Test
+  void everyCautionStandsAtItsStep() {
+    begin(Bench.notebook(), Scope.BOTH, Renewed.OIL, Renewed.SEALS, Renewed.SPRING);
+    PlanWords words = new PlanWords(Phrases.english(Display.METRIC));
+    Set<Caution> seen = EnumSet.noneOf(Caution.class);
+    for (Step step : plan().steps()) {
+      if (!seen.containsAll(step.cautions())) {
+        go(new Place.Bench(BenchJobs.JOB, Optional.of(step.id())));
+        assertThat(said()).containsAll(step.cautions().stream().map(words::caution).toList());
+        seen.addAll(step.cautions());
+      }
+    }
+    assertThat(seen)
+        .contains(
+            Caution.RELEASE_AIR_FIRST,
+            Caution.NEVER_OPEN_GAS,
+            Caution.UNDER_LOAD,
+            Caution.NEVER_FORCE,
+            Caution.STABLE_STAND,
+            Caution.MANUAL_RULES,
+            Caution.BRAKE_AND_WHEEL,
+            Caution.FIRST_RIDE_SLOW,
+            Caution.ENDS_THE_RIDE,
+            Caution.LICENSED_FIRST,
+            Caution.ONE_THING);
+  }
+
+  @Test
+  void afterNotBackTheCausesStandInOrderEachWithItsCheck() {
+    Notebook rated = Bench.notebook().with(ridden("before", Bench.SPRING.plusDays(3), 1));
+    interact(
+        () ->
+            editor.open(
+                BenchJobs.walkedTo(
+                    BenchJobs.begun(rated, Bench.BIKE, Scope.FORK, Renewed.OIL),
+                    step -> step.kind() == StepKind.CONFIRM)));
+    interact(
+        () -> editor.open(editor.present().with(ridden("after", Bench.SPRING.plusDays(4), 4))));
+    toTheBench();
+    List<String> said = new ArrayList<>();
+    node("verdict").lookupAll(".label").forEach(each -> said.add(((Label) each).getText()));
+    assertThat(said.get(0)).startsWith("The ratings say: not back.");
+    assertThat(said)
+        .containsSubsequence(
+            "1. Air in the cartridge: Push each leg down by hand: both come back alike?",
+            "2. The legs differ: Count both legs in to closed and out again.",
+            "3. A fill is off: Measure both fills again.",
+            "4. Counted from the wrong end: Count in to closed again, and out to the baseline.",
+            "5. The axle is pinched: Loosen the floating side's pinch bolts, pump the fork, tighten"
+                + " them again.",
+            "6. Sag is off: Measure race and free sag.",
+            "7. Tyre pressure is off: Check both tyre pressures cold.",
+            "Only when every cause is ruled out: trim one click at a time, 2 at most.");
+  }
+
+  private static Entry.Session ridden(String id, java.time.LocalDate day, int severity) {
+    List<Moto> motos = new ArrayList<>();
+    for (int i = 0; i < 2; i++) {
+      motos.add(
+          Bench.moto(
+              id + i,
+              List.of(),
+              List.of(Feel.of(End.FRONT, Section.BRAKING_BUMPS, Symptom.HARSH, severity))));
+    }
+    Entry.Session plain = Bench.session(id, day, Bench.HOLLOW, Bench.setup(), motos);
+    return plain.with(Head.of(new EntryId(id), Bench.BIKE, day, 0));
+  }
+
+  /**
+   * What holds for every plan, through the page: whatever is typed and touched, nothing beyond the
+   * sheet is chosen, no step is passed before those it rests on, and undo goes all the way back.
+   */
+  @Test
+  void whateverIsTouchedTheBoundsOfThePlanHold() {
+    for (long seed = 1; seed <= 3; seed++) {
+      Random random = new Random(seed);
+      begin(Bench.notebook(), Scope.FORK, Renewed.OIL);
+      Notebook start = editor.present();
+      for (int i = 0; i < 60; i++) {
+        Optional<Step> step = plan().next();
+        if (step.isEmpty()) {
+          break;
+        }
+        any(step.get(), random);
+        hold();
+      }
+      for (int i = 0; i < 200; i++) {
+        interact(editor::undo);
+      }
+      assertThat(editor.present()).isEqualTo(start);
+    }
+  }
+
+  /** Types what comes, and touches next where it can be touched; sometimes as it should be. */
+  private void any(Step step, Random random) {
+    toTheBench();
+    boolean wild = random.nextInt(3) == 0;
+    if (step.ask().form() != Ask.Form.TICK) {
+      Reading wanted = BenchJobs.reading(step).orElseThrow();
+      for (Side side : Side.values()) {
+        String field =
+            step.ask().bothLegs()
+                ? "bench-field-" + side
+                : "bench-field" + step.leg().map(leg -> "-" + leg).orElse("");
+        Amount right = wanted.leg(side).known().orElseThrow();
+        String text = wild ? right.plus(right).toString() : right.toString();
+        interact(() -> ((TextField) node(field)).setText(text));
+      }
+    }
+    settle();
+    ButtonBase main = (ButtonBase) node("bench-next");
+    if (!main.isDisabled()) {
+      interact(main::fire);
+    } else {
+      touch("bench-cannot");
+      touch("skip-tool");
+    }
+    settle();
+  }
+
+  private void hold() {
+    Plan plan = plan();
+    for (StepDone done : job().done()) {
+      Step step = plan.step(done.step()).orElseThrow();
+      boolean chosen = step.kind().compareTo(StepKind.STAND) > 0 && step.kind() != StepKind.TOTAL;
+      if (chosen && step.setting().isPresent()) {
+        for (Amount amount : Ask.reading(done.entered()).map(Reading::amounts).orElse(List.of())) {
+          assertThat(Bounds.refusal(plan.sheet(), step.setting().get(), amount))
+              .as("%s at %s", amount, step.id())
+              .isEmpty();
+        }
+      }
+      assertThat(step.after())
+          .as("before %s", step.id())
+          .allMatch(before -> plan.done(before).isPresent());
+    }
+  }
+}
