@@ -7,7 +7,6 @@ import java.time.Clock;
 import java.util.Locale;
 import rutbook.cli.RutbookCommand;
 import rutbook.cli.Terminal;
-import rutbook.file.FaultLog;
 import rutbook.file.RealDisk;
 import rutbook.file.UserFolders;
 import rutbook.units.Display;
@@ -22,6 +21,8 @@ public final class Main {
   private final CommandFiles files = new CommandFiles(disk, Clock.systemDefaultZone(), phrases);
   private final Terminal out = new Terminal(inItsCharset(System.out), charset());
   private final Terminal errors = new Terminal(inItsCharset(System.err), charset());
+  private final Unforeseen unforeseen =
+      new Unforeseen(disk, folders(), Clock.systemDefaultZone(), phrases);
 
   Main() {}
 
@@ -35,10 +36,14 @@ public final class Main {
                 out,
                 files::read,
                 files,
-                new WithoutCommand(disk, phrases, folders(), out, files::read, this::log))
+                new WithoutCommand(disk, phrases, folders(), out, files::read, unforeseen))
             .in(phrases)
             .with(files);
-    return command.execute(errors, this::log, arguments);
+    return command.execute(
+        errors,
+        thrown ->
+            unforeseen.note("command line", thrown).ifPresent(sentence -> errors.line(sentence)),
+        arguments);
   }
 
   /** In bytes of the terminal's own character set, whatever the default is. */
@@ -58,10 +63,5 @@ public final class Main {
             System.getenv(),
             System.getProperty("user.home", ""),
             Path.of(System.getProperty("java.io.tmpdir"))));
-  }
-
-  private void log(Throwable thrown) {
-    Path file = folders().log().resolve("rutbook.log");
-    new FaultLog(disk, file, Clock.systemDefaultZone()).add("command line", thrown);
   }
 }

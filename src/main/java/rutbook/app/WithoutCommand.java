@@ -20,6 +20,7 @@ import rutbook.json.JsonException;
 import rutbook.json.NotebookJson;
 import rutbook.notebook.Notebook;
 import rutbook.ui.Window;
+import rutbook.ui.fx.Toolkit;
 import rutbook.words.FileWords;
 import rutbook.words.JsonWords;
 import rutbook.words.Phrases;
@@ -31,7 +32,7 @@ final class WithoutCommand implements Program {
   private final UserFolders folders;
   private final Terminal out;
   private final Function<String, Notebook> reader;
-  private final Consumer<Throwable> log;
+  private final Unforeseen unforeseen;
 
   WithoutCommand(
       Disk disk,
@@ -39,13 +40,13 @@ final class WithoutCommand implements Program {
       UserFolders folders,
       Terminal out,
       Function<String, Notebook> reader,
-      Consumer<Throwable> log) {
+      Unforeseen unforeseen) {
     this.disk = disk;
     this.phrases = phrases;
     this.folders = folders;
     this.out = out;
     this.reader = reader;
-    this.log = log;
+    this.unforeseen = unforeseen;
   }
 
   @Override
@@ -62,15 +63,24 @@ final class WithoutCommand implements Program {
   public void window(Optional<String> file) {
     Optional<Path> path = file.map(this::path);
     try {
-      open(path, window -> {});
+      open(path, this::watch);
     } catch (Exception | Error noWindow) {
-      log.accept(noWindow);
+      unforeseen.log("no window", noWindow);
       file.ifPresentOrElse(
           name -> {
             throw Refusal.use(phrases.say("Cli", "no-window", name));
           },
           this::tour);
     }
+  }
+
+  /** What goes wrong in the open window is told in it, and the window goes on. */
+  private void watch(Window window) {
+    Thread.setDefaultUncaughtExceptionHandler(
+        (thread, thrown) ->
+            unforeseen
+                .note(thread.getName(), thrown)
+                .ifPresent(sentence -> Toolkit.later(() -> window.tell(sentence))));
   }
 
   private Path path(String name) {

@@ -25,7 +25,8 @@ public final class Terminal {
     return new PrintWriter(out, true);
   }
 
-  void line(String text) {
+  /** Prints a line, folded where the terminal ends. */
+  public void line(String text) {
     line(0, text);
   }
 

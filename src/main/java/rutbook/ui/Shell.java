@@ -4,6 +4,9 @@ import static rutbook.ui.Shortcuts.alone;
 import static rutbook.ui.Shortcuts.control;
 import static rutbook.ui.Shortcuts.shifted;
 
+import java.util.ArrayList;
+import java.util.Collections;
+import java.util.List;
 import java.util.Optional;
 import javafx.scene.Node;
 import javafx.scene.Scene;
@@ -121,9 +124,15 @@ final class Shell extends StackPane {
     go(new Place.Log());
   }
 
-  /** Tells what happened before there was a window to tell it. */
+  /** Tells what happened before there was a window to tell it; what was asked for comes last. */
   void tellOfTheStart() {
-    services.files().atStart().forEach(files::told);
+    List<NotebookFiles.Answer> answers = new ArrayList<>(services.files().atStart());
+    Collections.reverse(answers);
+    answers.forEach(files::told);
+  }
+
+  void tell(String sentence) {
+    overlay.tell(desk.text("trouble.title"), sentence, List.of());
   }
 
   /** The toolkit's keys know Space alone; whoever presses Enter on one means the same. */

@@ -166,6 +166,11 @@ public final class Window {
     shell.close(this::end);
   }
 
+  /** Tells something in the window that nobody asked for. */
+  public void tell(String sentence) {
+    shell.tell(sentence);
+  }
+
   /** The notebook as it is now. */
   public Notebook notebook() {
     return services.editor().present();
