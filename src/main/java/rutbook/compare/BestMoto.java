@@ -1,10 +1,10 @@
 package rutbook.compare;
 
 import java.util.Comparator;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
-import java.util.stream.IntStream;
-import java.util.stream.Stream;
 import rutbook.notebook.Entry;
 import rutbook.notebook.Feel;
 import rutbook.notebook.Report;
@@ -27,27 +27,36 @@ public record BestMoto(Entry.Session session, int moto) {
 
   /** Empty when no moto was ridden there. */
   public static Optional<BestMoto> at(Timeline timeline, TrackId track) {
-    return best(
-        timeline.sessions().stream()
-            .filter(session -> session.track().equals(track))
-            .flatMap(BestMoto::motos));
+    return Optional.ofNullable(ofEach(timeline).get(track));
+  }
+
+  /** The best of each track that was ridden, in one pass; the track first ridden comes first. */
+  public static Map<TrackId, BestMoto> ofEach(Timeline timeline) {
+    Map<TrackId, BestMoto> best = new LinkedHashMap<>();
+    for (Entry entry : timeline.entries()) {
+      if (entry instanceof Entry.Session session) {
+        of(session).ifPresent(it -> best.merge(session.track(), it, BestMoto::better));
+      }
+    }
+    return best;
   }
 
   /** The best of a day; empty when nothing was ridden. */
   static Optional<BestMoto> of(Entry.Session session) {
-    return best(motos(session));
+    BestMoto best = null;
+    for (int i = 0; i < session.motos().size(); i++) {
+      BestMoto next = new BestMoto(session, i);
+      best = best == null ? next : better(best, next);
+    }
+    return Optional.ofNullable(best);
   }
 
   static Optional<BestMoto> best(List<BestMoto> motos) {
-    return best(motos.stream());
+    return motos.stream().reduce(BestMoto::better);
   }
 
-  private static Optional<BestMoto> best(Stream<BestMoto> motos) {
-    return motos.reduce((best, next) -> BETTER.compare(next, best) >= 0 ? next : best);
-  }
-
-  private static Stream<BestMoto> motos(Entry.Session session) {
-    return IntStream.range(0, session.motos().size()).mapToObj(i -> new BestMoto(session, i));
+  private static BestMoto better(BestMoto best, BestMoto next) {
+    return BETTER.compare(next, best) >= 0 ? next : best;
   }
 
   private Report report() {
@@ -56,6 +65,10 @@ public record BestMoto(Entry.Session session, int moto) {
 
   /** Sum of the severities that were mentioned. */
   public int discomfort() {
-    return report().feel().stream().mapToInt(Feel::severity).sum();
+    int sum = 0;
+    for (Feel feel : report().feel()) {
+      sum += feel.severity();
+    }
+    return sum;
   }
 }

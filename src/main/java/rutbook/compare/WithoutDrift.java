@@ -12,7 +12,6 @@ import rutbook.notebook.EntryId;
 import rutbook.notebook.Hours;
 import rutbook.notebook.ServiceItem;
 import rutbook.notebook.ServiceKind;
-import rutbook.notebook.Setting;
 import rutbook.notebook.Timeline;
 import rutbook.stats.LeastSquares;
 import rutbook.units.Amount;
@@ -70,19 +69,16 @@ public record WithoutDrift(Amount by, Amount low, Amount high, Set<Drift> taken)
       return ages;
     }
 
-    double hours(Setting setting, Entry.Session session) {
-      Map<EntryId, Double> ages = setting.role().end() == End.FRONT ? front : rear;
+    double hours(End end, Entry.Session session) {
+      Map<EntryId, Double> ages = end == End.FRONT ? front : rear;
       return ages.getOrDefault(session.id(), 0.0);
     }
   }
 
-  /** One session as a point. */
-  record Point(double value, boolean second, double hours, int order) {}
-
   /** Empty when there are too few sessions, or the track cannot be told from the drift. */
-  static Optional<WithoutDrift> of(Unit unit, List<Point> points) {
-    boolean hours = points.stream().mapToDouble(Point::hours).distinct().count() > 1;
-    boolean order = points.stream().mapToInt(Point::order).distinct().count() > 1;
+  static Optional<WithoutDrift> of(Unit unit, Settled.Points points) {
+    boolean hours = points.hoursVary();
+    boolean order = points.orderVaries();
     int columns = 1 + (hours ? 1 : 0) + (order ? 1 : 0);
     if (columns == 1 || points.size() < columns + 3) {
       return Optional.empty();
@@ -90,14 +86,13 @@ public record WithoutDrift(Amount by, Amount low, Amount high, Set<Drift> taken)
     double[][] x = new double[points.size()][columns];
     double[] y = new double[points.size()];
     for (int i = 0; i < points.size(); i++) {
-      Point point = points.get(i);
-      y[i] = point.value();
-      x[i][0] = point.second() ? 1 : 0;
+      y[i] = points.value()[i];
+      x[i][0] = points.isSecond(i) ? 1 : 0;
       if (hours) {
-        x[i][1] = point.hours();
+        x[i][1] = points.hours()[i];
       }
       if (order) {
-        x[i][columns - 1] = point.order();
+        x[i][columns - 1] = points.order()[i];
       }
     }
     try {

@@ -20,7 +20,6 @@ enum Density {
   private static final int LETTERS = 105;
   private static final int CELL_LETTERS = 95;
   private static final int SMALL_LETTERS = 120;
-  private static final int SMALL_LINE = 15;
 
   private final int row;
   private final int line;
@@ -75,8 +74,8 @@ enum Density {
 
   private int setting(Card.Row setting) {
     int under =
-        setting.effects().stream().mapToInt(text -> lines(text, SMALL_LETTERS) * SMALL_LINE).sum();
-    return row + under + (under == 0 ? 0 : 6);
+        setting.effects().stream().mapToInt(text -> lines(text, SMALL_LETTERS) * (line - 3)).sum();
+    return row + under + (under == 0 ? 0 : 5);
   }
 
   /** A table's row is as high as all its cells would be as one text. */

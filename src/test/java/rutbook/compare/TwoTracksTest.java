@@ -91,10 +91,7 @@ class TwoTracksTest {
     double[] clicks = {15, 15, 14, 15, 12, 12, 11, 11, 14};
     double[] hours = {2, 9, 15, 3, 6, 5, 12, 1, 14};
     int[] order = {1, 2, 0, 2, 1, 1, 2, 0, 2};
-    List<WithoutDrift.Point> points = new ArrayList<>();
-    for (int i = 0; i < clicks.length; i++) {
-      points.add(new WithoutDrift.Point(clicks[i], i >= 5, hours[i], order[i]));
-    }
+    Settled.Points points = new Settled.Points(clicks, hours, order, 9, 5);
     WithoutDrift without = WithoutDrift.of(ClickUnit.CLICK, points).orElseThrow();
     assertThat(without.by().value().doubleValue()).isCloseTo(-2.2573, within(1e-4));
     assertThat(without.low().value().doubleValue()).isCloseTo(-4.7170, within(1e-4));
@@ -106,11 +103,14 @@ class TwoTracksTest {
 
   @Test
   void aDifferenceThatIsAllDriftIsNotCalledConsistent() {
-    List<WithoutDrift.Point> points = new ArrayList<>();
+    double[] clicks = new double[10];
+    double[] hours = new double[10];
     double[] wobble = {0.3, -0.2, 0.1, -0.3, 0.2, -0.1, 0.3, -0.3, 0.1, -0.1};
     for (int i = 0; i < 10; i++) {
-      points.add(new WithoutDrift.Point(10 + 0.5 * i + wobble[i], i >= 5, i, 0));
+      clicks[i] = 10 + 0.5 * i + wobble[i];
+      hours[i] = i;
     }
+    Settled.Points points = new Settled.Points(clicks, hours, new int[10], 10, 5);
     WithoutDrift without = WithoutDrift.of(ClickUnit.CLICK, points).orElseThrow();
     assertThat(without.beyondNoise()).isFalse();
   }
