@@ -5,18 +5,27 @@ import java.time.format.DateTimeParseException;
 import java.util.List;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
+import rutbook.compare.Choice;
 import rutbook.compare.Subject;
+import rutbook.json.RulesJson;
+import rutbook.notebook.Conditions;
 import rutbook.notebook.Entry;
 import rutbook.notebook.Timeline;
 import rutbook.notebook.Track;
+import rutbook.reasoning.StartAtTrack;
 
 /**
  * What a reference names: {@code now}, {@code baseline}, {@code 2026-05-03} (a session), {@code
- * 2026-05-03#2} (its second moto), {@code track:"Name"} (the best moto there).
+ * 2026-05-03#2} (its second moto), {@code track:"Name"} (the best moto there), {@code start:"Name"}
+ * (what to start with there), {@code advice:2026-05-03} and {@code handed:2026-05-03} (given or
+ * handed over that day).
  */
 final class References {
   private static final Pattern DAY = Pattern.compile("(\\d{4}-\\d{2}-\\d{2})(?:#(\\d{1,3}))?");
   private static final String TRACK = "track:";
+  private static final String START = "start:";
+  private static final String ADVICE = "advice:";
+  private static final String HANDED = "handed:";
 
   private final OpenedNotebook opened;
   private final Timeline timeline;
@@ -40,6 +49,17 @@ final class References {
     if (reference.startsWith(TRACK)) {
       return best(spelt(reference.substring(TRACK.length())));
     }
+    if (reference.startsWith(START)) {
+      return start(track(spelt(reference.substring(START.length()))));
+    }
+    if (reference.startsWith(ADVICE)) {
+      return Subject.of(
+          timeline, entry(Entry.Advice.class, day(reference.substring(ADVICE.length()))));
+    }
+    if (reference.startsWith(HANDED)) {
+      return Subject.of(
+          timeline, entry(Entry.HandedOver.class, day(reference.substring(HANDED.length()))));
+    }
     Matcher matcher = DAY.matcher(reference);
     if (!matcher.matches()) {
       throw Refusal.use(opened.say("no-reference", reference));
@@ -48,6 +68,25 @@ final class References {
     return matcher.group(2) == null
         ? left(session(day))
         : moto(sessions(day), day, Integer.parseInt(matcher.group(2)));
+  }
+
+  private Subject start(Track track) {
+    StartAtTrack start =
+        StartAtTrack.of(
+            opened.notebook(),
+            opened.bike().id(),
+            track,
+            Conditions.NOT_NOTED,
+            RulesJson.ofTheTrade().with(opened.notebook().ruleChanges()));
+    return Subject.planned(timeline, new Choice.StartAt(track), start.on(timeline.now()));
+  }
+
+  /** The newest of that kind and day. */
+  private <T extends Entry> T entry(Class<T> kind, LocalDate day) {
+    return timeline.entries(kind).stream()
+        .filter(each -> each.day().equals(day))
+        .reduce((earlier, later) -> later)
+        .orElseThrow(() -> Refusal.use(opened.say("nothing-that-day", day)));
   }
 
   private Subject left(Entry.Session session) {

@@ -275,8 +275,9 @@ public final class RutbookCommand implements Runnable {
       name = "compare",
       description =
           "Print what differs. A reference is now, baseline, a day (2026-05-03), a moto of it"
-              + " (2026-05-03#2) or the best of a track (track:\"Name\"). Of two tracks all sessions"
-              + " are compared too.")
+              + " (2026-05-03#2), the best of a track (track:\"Name\"), the start there"
+              + " (start:\"Name\"), advice (advice:2026-05-03) or what was handed over"
+              + " (handed:2026-05-03). Of two tracks all sessions are compared too.")
   static final class Compare extends OnNotebook {
     @Parameters(index = "1", paramLabel = "FROM")
     private String from;

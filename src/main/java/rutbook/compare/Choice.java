@@ -30,4 +30,13 @@ public sealed interface Choice {
       return session.motos().get(moto);
     }
   }
+
+  /** What to start with at a track. */
+  record StartAt(Track track) implements Choice {}
+
+  /** What is on the bike now with the proposals of an advice made. */
+  record OfAdvice(Entry.Advice advice) implements Choice {}
+
+  /** A setup as it was handed over. */
+  record OfHandedOver(Entry.HandedOver handedOver) implements Choice {}
 }

@@ -6,11 +6,17 @@ import java.util.Collections;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalInt;
+import rutbook.notebook.Answer;
+import rutbook.notebook.Bounds;
 import rutbook.notebook.Conditions;
 import rutbook.notebook.End;
 import rutbook.notebook.Entry;
 import rutbook.notebook.Feel;
 import rutbook.notebook.Moto;
+import rutbook.notebook.Placed;
+import rutbook.notebook.Proposal;
+import rutbook.notebook.Reading;
+import rutbook.notebook.Setting;
 import rutbook.notebook.Setup;
 import rutbook.notebook.Sheet;
 import rutbook.notebook.Timeline;
@@ -47,6 +53,40 @@ public record Subject(
     SagSeen sag = sag(timeline, day).withRear(baseline.raceSag(), baseline.freeSag());
     Choice choice = new Choice.OfBaseline(baseline);
     return notRidden(choice, day, timeline.sheetOn(day), baseline.setup(), sag);
+  }
+
+  /** A setup that may come next, read against the newest sheet, with the sag of now. */
+  public static Subject planned(Timeline timeline, Choice choice, Setup setup) {
+    Subject now = now(timeline);
+    return notRidden(choice, now.day(), now.sheet(), setup, now.sag());
+  }
+
+  /**
+   * What is on the bike now with every proposal made that was not declined, held inside the limits
+   * of today's sheet; proposals for settings that the bike does not have are passed over.
+   */
+  public static Subject of(Timeline timeline, Entry.Advice advice) {
+    Sheet sheet = timeline.bike().latestSheet();
+    Setup setup = timeline.now();
+    for (Proposal proposal : advice.proposals()) {
+      Optional<Setting> setting = sheet.setting(proposal.setting());
+      if (setting.isPresent() && !(proposal.answer() instanceof Answer.Declined)) {
+        Reading held = Bounds.hold(sheet, setting.get(), proposal.to());
+        setup = setup.with(Placed.set(setting.get().id(), held));
+      }
+    }
+    return planned(timeline, new Choice.OfAdvice(advice), setup);
+  }
+
+  /** A setup as it was handed over, read against the sheet that went along. */
+  public static Subject of(Timeline timeline, Entry.HandedOver handed) {
+    Sheet sheet = timeline.sheetOn(handed.snapshot().sheetFrom());
+    return notRidden(
+        new Choice.OfHandedOver(handed),
+        handed.day(),
+        sheet,
+        handed.snapshot().setup(),
+        sag(timeline, handed.day()));
   }
 
   private static Subject notRidden(

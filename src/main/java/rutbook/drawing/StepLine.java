@@ -13,7 +13,15 @@ public final class StepLine {
   private static final double RIGHT = 14;
   private static final double TOP = 20;
   private static final double BOTTOM = 20;
+
+  /** Room below the least value for the triangle of a baseline. */
+  private static final double FOOT = 13;
+
   private static final double TEXT = 11;
+  private static final double TICK_GAP = 8;
+
+  /** More steps than this are a line without dots. */
+  private static final int MOST_DOTS = 150;
 
   /**
    * A value from a time on.
@@ -39,36 +47,87 @@ public final class StepLine {
    */
   public record Mark(double at, MarkKind kind, double value) {}
 
+  /** A place in time that is written below the line. */
+  public record Tick(double at, String name) {}
+
+  /**
+   * What is drawn.
+   *
+   * @param steps one or more, in the order of time
+   * @param ticks below the line, in the order of time; what has no room is left out
+   * @param end up to where the last value holds
+   * @param title of the numbers, with their unit
+   */
+  public record Season(
+      List<Step> steps, List<Mark> marks, List<Tick> ticks, double end, String title) {
+    public Season {
+      steps = List.copyOf(steps);
+      marks = List.copyOf(marks);
+      ticks = List.copyOf(ticks);
+      if (steps.isEmpty()) {
+        throw new IllegalArgumentException("a step line without a step");
+      }
+    }
+  }
+
+  private final Season season;
   private final Axis time;
   private final Axis up;
   private final double width;
   private final double height;
   private final List<Shape> shapes = new ArrayList<>();
 
-  private StepLine(Axis time, Axis up, double width, double height) {
-    this.time = time;
-    this.up = up;
+  /** The line laid out in a size. */
+  public StepLine(Season season, double width, double height) {
+    this.season = season;
+    double least = season.steps().stream().mapToDouble(Step::value).min().orElseThrow();
+    double most = season.steps().stream().mapToDouble(Step::value).max().orElseThrow();
+    for (Mark mark : season.marks()) {
+      if (!Double.isNaN(mark.value())) {
+        least = Math.min(least, mark.value());
+        most = Math.max(most, mark.value());
+      }
+    }
+    double begin = season.steps().get(0).at();
+    this.time = Axis.even("", begin, Math.max(season.end(), begin + 1));
+    this.up = Axis.around(season.title(), least, most);
     this.width = width;
     this.height = height;
   }
 
-  /**
-   * The line, from its first step to the end.
-   *
-   * @param steps one or more, in the order of time
-   * @param end up to where the last value holds
-   */
-  public static Drawing of(
-      List<Step> steps, List<Mark> marks, double end, String title, double width, double height) {
-    double least = steps.stream().mapToDouble(Step::value).min().orElseThrow();
-    double most = steps.stream().mapToDouble(Step::value).max().orElseThrow();
-    double begin = steps.get(0).at();
-    Axis time = Axis.even("", begin, Math.max(end, begin + 1));
-    StepLine line = new StepLine(time, Axis.around(title, least, most), width, height);
-    line.grid();
-    marks.forEach(line::mark);
-    line.steps(steps);
-    return new Drawing(width, height, line.shapes);
+  /** The line from its first step to the end. */
+  public Drawing drawing() {
+    shapes.clear();
+    grid();
+    ticks();
+    season.marks().forEach(this::mark);
+    steps(season.steps());
+    return new Drawing(width, height, shapes);
+  }
+
+  /** The place among the steps of the one nearest to an x, counted from 0. */
+  public int nearest(double x) {
+    int nearest = 0;
+    for (int i = 1; i < season.steps().size(); i++) {
+      double apart = Math.abs(x(season.steps().get(i).at()) - x);
+      if (apart <= Math.abs(x(season.steps().get(nearest).at()) - x)) {
+        nearest = i;
+      }
+    }
+    return nearest;
+  }
+
+  /** A ring around one step and an upright line through it, to lay over the drawing. */
+  public Drawing pointer(int place) {
+    Step step = season.steps().get(place);
+    double x = x(step.at());
+    return new Drawing(
+        width,
+        height,
+        List.of(
+            new Shape.Line(x, TOP, x, height - BOTTOM, Ink.BLUE, 1),
+            new Shape.Dot(x, y(step.value()), 6.5, Ink.BLUE, false),
+            new Shape.Dot(x, y(step.value()), 3, Ink.BLUE, true)));
   }
 
   private double x(double at) {
@@ -78,11 +137,11 @@ public final class StepLine {
 
   private double y(double value) {
     double share = Math.max(0, Math.min(1, up.share(value)));
-    return height - BOTTOM - share * (height - TOP - BOTTOM);
+    return height - BOTTOM - FOOT - share * (height - TOP - BOTTOM - FOOT);
   }
 
   private void grid() {
-    List<BigDecimal> ticks = up.ticks((int) Math.max(2, (height - TOP - BOTTOM) / 26));
+    List<BigDecimal> ticks = up.ticks((int) Math.max(2, (height - TOP - BOTTOM - FOOT) / 26));
     List<String> labels = Axis.labels(ticks);
     for (int i = 0; i < ticks.size(); i++) {
       double level = y(ticks.get(i).doubleValue());
@@ -90,6 +149,20 @@ public final class StepLine {
       text(LEFT - 6, level + 4, labels.get(i), Shape.Anchor.END);
     }
     text(0, TEXT, up.title(), Shape.Anchor.START);
+  }
+
+  private void ticks() {
+    double free = LEFT - TICK_GAP;
+    for (Tick tick : season.ticks()) {
+      double x = x(tick.at());
+      double wide = TextWidth.of(tick.name(), TEXT);
+      boolean inside = time.holds(tick.at()) && x + wide <= width;
+      if (inside && x >= free + TICK_GAP) {
+        shapes.add(new Shape.Line(x, height - BOTTOM, x, height - BOTTOM + 4, Ink.SOFT, 1));
+        text(x, height - 5, tick.name(), Shape.Anchor.START);
+        free = x + wide;
+      }
+    }
   }
 
   private void steps(List<Step> steps) {
@@ -102,6 +175,9 @@ public final class StepLine {
     }
     points.add(new Shape.Point(x(time.most()), points.get(points.size() - 1).y()));
     shapes.add(new Shape.Polyline(points, Ink.INK, 2, false));
+    if (steps.size() > MOST_DOTS) {
+      return;
+    }
     for (Step step : steps) {
       shapes.add(new Shape.Dot(x(step.at()), y(step.value()), 3, Ink.INK, true));
     }

@@ -85,13 +85,24 @@ public final class CompareAnswer {
     } else if (choice instanceof Choice.OfMoto) {
       return "moto";
     }
-    return choice instanceof Choice.BestOf ? "best-of-track" : "now";
+    return choice instanceof Choice.BestOf ? "best-of-track" : planned(choice);
+  }
+
+  private static String planned(Choice choice) {
+    if (choice instanceof Choice.StartAt) {
+      return "start-at-track";
+    } else if (choice instanceof Choice.OfAdvice) {
+      return "advice";
+    }
+    return choice instanceof Choice.OfHandedOver ? "handed-over" : "now";
   }
 
   private static Optional<Track> track(Choice choice) {
     if (choice instanceof Choice.OfSession it) {
       return Optional.of(it.track());
     } else if (choice instanceof Choice.OfMoto it) {
+      return Optional.of(it.track());
+    } else if (choice instanceof Choice.StartAt it) {
       return Optional.of(it.track());
     }
     return choice instanceof Choice.BestOf it ? Optional.of(it.track()) : Optional.empty();
@@ -104,6 +115,10 @@ public final class CompareAnswer {
       return Optional.of(it.session());
     } else if (choice instanceof Choice.OfMoto it) {
       return Optional.of(it.session());
+    } else if (choice instanceof Choice.OfAdvice it) {
+      return Optional.of(it.advice());
+    } else if (choice instanceof Choice.OfHandedOver it) {
+      return Optional.of(it.handedOver());
     }
     return choice instanceof Choice.BestOf it ? Optional.of(it.session()) : Optional.empty();
   }

@@ -10,6 +10,7 @@ import rutbook.notebook.Entry;
 import rutbook.notebook.Ground;
 import rutbook.notebook.Moisture;
 import rutbook.notebook.Notebook;
+import rutbook.notebook.Placed;
 import rutbook.notebook.Reading;
 import rutbook.notebook.Setting;
 import rutbook.notebook.Setup;
@@ -76,6 +77,15 @@ public record StartAtTrack(
         best.map(ride -> ride.session().motos().indexOf(ride.moto())).orElse(0),
         best.map(ride -> distance(notebook, ride.session(), track, expected)).orElse(1.0),
         settings);
+  }
+
+  /** The readings on top of what is on the bike: a setting of which nothing is known stays. */
+  public Setup on(Setup now) {
+    Setup setup = now;
+    for (From from : settings) {
+      setup = setup.with(Placed.set(from.setting().id(), from.reading()));
+    }
+    return setup;
   }
 
   private static int written(Ride ride) {

@@ -175,6 +175,11 @@ public final class Desk {
     kept.put(name, choice);
   }
 
+  /** Lets go of a choice. */
+  public void forget(String name) {
+    kept.remove(name);
+  }
+
   public void go(Place place) {
     go.accept(place);
   }

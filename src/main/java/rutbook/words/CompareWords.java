@@ -44,6 +44,17 @@ public final class CompareWords {
     } else if (choice instanceof Choice.BestOf it) {
       return phrases.say(AREA, "choice.best", it.track().name(), it.session().day(), it.moto() + 1);
     }
+    return planned(choice);
+  }
+
+  private String planned(Choice choice) {
+    if (choice instanceof Choice.StartAt it) {
+      return phrases.say(AREA, "choice.start", it.track().name());
+    } else if (choice instanceof Choice.OfAdvice it) {
+      return phrases.say(AREA, "choice.advice", it.advice().day(), it.advice().proposals().size());
+    } else if (choice instanceof Choice.OfHandedOver it) {
+      return phrases.say(AREA, "choice.handed", it.handedOver().day());
+    }
     return phrases.say(AREA, "choice.now");
   }
 

@@ -185,19 +185,19 @@ public final class ComparedWords {
 
   /** Each step of a setting with its day and, before a moto, which. */
   public List<String> steps(SettingHistory history) {
-    List<String> said = new ArrayList<>();
-    for (SettingHistory.Step step : history.steps()) {
-      String reading = readings.reading(history.setting(), step.reading());
-      said.add(
-          step.moto().isPresent()
-              ? say(
-                  "history.step",
-                  step.day(),
-                  phrases.say("Cli", "moto", step.moto().getAsInt() + 1),
-                  reading)
-              : say("history.start", step.day(), reading));
-    }
-    return said;
+    return history.steps().stream().map(step -> step(history, step)).toList();
+  }
+
+  /** "27 Jun 2026, moto 1: 3 mm". */
+  public String step(SettingHistory history, SettingHistory.Step step) {
+    String reading = readings.reading(history.setting(), step.reading());
+    return step.moto().isPresent()
+        ? say(
+            "history.step",
+            step.day(),
+            phrases.say("Cli", "moto", step.moto().getAsInt() + 1),
+            reading)
+        : say("history.start", step.day(), reading);
   }
 
   public String mark(SettingHistory history, SettingHistory.Mark mark) {

@@ -2,6 +2,7 @@ package rutbook.words;
 
 import java.time.LocalDate;
 import java.time.LocalTime;
+import java.time.YearMonth;
 import java.time.format.DateTimeFormatter;
 import java.time.format.FormatStyle;
 import java.util.Locale;
@@ -12,14 +13,23 @@ public final class DayWords {
       DateTimeFormatter.ofPattern("HH:mm", Locale.ROOT);
 
   private final DateTimeFormatter medium;
+  private final DateTimeFormatter monthOnly;
+  private final DateTimeFormatter yearAndMonth;
 
   DayWords(Locale locale) {
     this.medium = DateTimeFormatter.ofLocalizedDate(FormatStyle.MEDIUM).withLocale(locale);
+    this.monthOnly = DateTimeFormatter.ofPattern("LLL", locale);
+    this.yearAndMonth = DateTimeFormatter.ofPattern("LLL yyyy", locale);
   }
 
   /** Such as "3 May 2026". */
   public String day(LocalDate day) {
     return medium.format(day);
+  }
+
+  /** Such as "May", or "Jan 2027" where a year begins. */
+  public String month(YearMonth month) {
+    return (month.getMonthValue() == 1 ? yearAndMonth : monthOnly).format(month);
   }
 
   /** Such as "2026-05-03", which the command line understands. */

@@ -8,8 +8,10 @@ import java.util.stream.Collectors;
 import javafx.scene.Node;
 import javafx.scene.Scene;
 import javafx.scene.control.ButtonBase;
-import javafx.scene.control.ComboBox;
 import javafx.scene.control.Label;
+import javafx.scene.control.ListView;
+import javafx.scene.control.TextField;
+import javafx.scene.input.KeyCode;
 import javafx.stage.Stage;
 import org.junit.jupiter.api.Test;
 import org.testfx.framework.junit5.ApplicationTest;
@@ -17,6 +19,7 @@ import rutbook.edit.Editor;
 import rutbook.notebook.Notebook;
 import rutbook.notebook.NotebookId;
 import rutbook.samples.Samples;
+import rutbook.ui.controls.RowKey;
 
 /** Two sides on their page: chosen, swapped, kept while other pages are looked at. */
 class ComparePageTest extends ApplicationTest {
@@ -38,29 +41,30 @@ class ComparePageTest extends ApplicationTest {
     scene.getRoot().applyCss();
   }
 
-  @SuppressWarnings("unchecked")
-  private ComboBox<Object> side(String id) {
-    return (ComboBox<Object>) scene.lookup("#" + id);
-  }
-
   private String said(String id) {
-    ComboBox<Object> side = side(id);
-    return side.getConverter().toString(side.getValue());
+    return ((ButtonBase) scene.lookup("#" + id)).getText();
   }
 
-  private void choose(String id, String wanted) {
+  /** Opens the list of a side, types, and takes the first that is left. */
+  private void choose(String id, String typed) {
+    touch(id);
     interact(
         () -> {
-          ComboBox<Object> side = side(id);
-          List<Object> fitting =
-              side.getItems().stream()
-                  .filter(each -> side.getConverter().toString(each).contains(wanted))
-                  .toList();
-          assertThat(fitting).as(wanted).isNotEmpty();
-          side.setValue(fitting.get(0));
+          ((TextField) scene.lookup("#compare-search")).setText(typed);
           scene.getRoot().applyCss();
         });
+    type(KeyCode.ENTER);
+    interact(() -> scene.getRoot().applyCss());
   }
+
+  @SuppressWarnings("unchecked")
+  private List<SideLine> listed(String typed) {
+    interact(() -> ((TextField) scene.lookup("#compare-search")).setText(typed));
+    return ((ListView<Object>) scene.lookup("#compare-options"))
+        .getItems().stream().map(each -> new SideLine(each.toString())).toList();
+  }
+
+  private record SideLine(String text) {}
 
   private void touch(String id) {
     interact(() -> ((ButtonBase) scene.lookup("#" + id)).fire());
@@ -68,6 +72,7 @@ class ComparePageTest extends ApplicationTest {
 
   /** Every label inside a part of the page. */
   private String text(String id) {
+    interact(() -> scene.getRoot().applyCss());
     Node part = scene.lookup("#" + id);
     return part == null
         ? ""
@@ -102,7 +107,7 @@ class ComparePageTest extends ApplicationTest {
 
   @Test
   void motosOfATrackAreComparedByTheirLapsAndNoiseIsNotCalledADifference() {
-    choose("compare-from", "7 Mar 2026, moto 1");
+    choose("compare-from", "7 mar 2026, moto 1");
     choose("compare-to", "17 Oct 2026, moto 1");
     assertThat(text("compare-laps")).contains("s a lap", "noise");
     assertThat(text("compare-tracks")).isEmpty();
@@ -134,6 +139,60 @@ class ComparePageTest extends ApplicationTest {
   void anEmptyNotebookIsToldWhatToDoFirst() {
     interact(() -> open(Notebook.empty(new NotebookId("empty"))));
     assertThat(text("compare-page")).contains("Note a session first");
-    assertThat(side("compare-from").getParent().isVisible()).isFalse();
+    assertThat(scene.lookup("#compare-from").getParent().isVisible()).isFalse();
+  }
+
+  @Test
+  void typingNarrowsTheListWhateverTheCaseAndTheOrderOfWords() {
+    touch("compare-from");
+    int all = listed("").size();
+    List<SideLine> narrowed = listed("aug QUARRY");
+    assertThat(narrowed).isNotEmpty().hasSizeLessThan(all);
+    assertThat(narrowed).allSatisfy(line -> assertThat(line.text()).contains("Quarry Hollow"));
+    assertThat(listed("2026-08")).isNotEmpty();
+    assertThat(listed("no such place")).isEmpty();
+    type(KeyCode.ENTER);
+    assertThat(scene.lookup("#compare-list").isVisible()).isTrue();
+    type(KeyCode.ESCAPE);
+    assertThat(scene.lookup("#compare-list").isVisible()).isFalse();
+    assertThat(said("compare-from")).startsWith("Best of Quarry Hollow");
+  }
+
+  @Test
+  void theStartAtATrackSaysWhatItGoesByAndWhereEachReadingComesFrom() {
+    choose("compare-to", "start at kestrel");
+    assertThat(said("compare-to")).isEqualTo("Start at Kestrel Bank");
+    assertThat(text("compare-start")).contains("Kestrel Bank", "as it was in that moto");
+  }
+
+  @Test
+  void aTrackThatWasNeverRiddenIsChosenByItsGround() {
+    choose("compare-to", "new track: rocks");
+    assertThat(text("compare-start")).contains("Most like it:", "% alike");
+    assertThat(text("compare-settings")).isNotEmpty();
+  }
+
+  @Test
+  void theSeasonShowsEverySettingThatMovedAndOneOfThemLarge() {
+    touch("compare-season-key");
+    assertThat(text("compare-season")).contains("Never moved: Fork spring");
+    assertThat(text("season-tube-above-clamp")).isNotEmpty();
+    interact(() -> ((RowKey) scene.lookup("#season-tube-above-clamp")).fire());
+    assertThat(((Label) scene.lookup("#season-at")).getText())
+        .isEqualTo("17 Oct 2026, moto 1: 5 mm");
+  }
+
+  @Test
+  void theArrowsGoFromStepToStepAndEnterOpensTheSession() {
+    touch("compare-season-key");
+    interact(() -> ((RowKey) scene.lookup("#season-tube-above-clamp")).fire());
+    interact(() -> scene.lookup("#season-line").requestFocus());
+    type(KeyCode.LEFT);
+    assertThat(((Label) scene.lookup("#season-at")).getText())
+        .isEqualTo("10 Oct 2026, moto 1: 3 mm");
+    type(KeyCode.ENTER);
+    interact(() -> scene.getRoot().applyCss());
+    assertThat(scene.lookup("#compare-page")).isNull();
+    assertThat(scene.lookup("#session-page")).isNotNull();
   }
 }

@@ -217,6 +217,22 @@ public final class Pictures {
               ((javafx.scene.control.ComboBox<?>) track).getEditor().setText("Hazel Pit");
               shown.touch("new-start-with");
             }));
+    views.add(
+        new View(
+            "season-compare-over-time",
+            season,
+            shown -> {
+              shown.go(new Place.Compare());
+              shown.touch("compare-season-key");
+            }));
+    views.add(
+        new View(
+            "season-compare-list",
+            season,
+            shown -> {
+              shown.go(new Place.Compare());
+              shown.touch("compare-to");
+            }));
     views.addAll(BenchJobs.views());
     views.addAll(BikePictures.views(notebooks));
     views.addAll(CoachPictures.views());
