@@ -3,6 +3,7 @@ package rutbook.reasoning;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.SplittableRandom;
+import java.util.stream.IntStream;
 
 /**
  * Draws plausible bikes by Gibbs' method on grids (each unknown in turn from its own chances, the
@@ -15,6 +16,9 @@ final class BikeSampler {
   /** Effects that no rule speaks of are many and small: each is drawn in one sweep of so many. */
   private static final int SELDOM = 4;
 
+  /** A place and an effect at once are dear: each setting in one sweep of so many. */
+  private static final int TOGETHER = 3;
+
   private final PriorCell[][] cells;
   private final double[][] room;
   private final RecentRatings recent;
@@ -25,7 +29,12 @@ final class BikeSampler {
   /** How many of the rules hold, do nothing, are reversed on the bike as it is drawn. */
   private final double[] held = BeforeRiding.RULES.chance().clone();
 
-  private final double[] oldLogs = new double[PriorCell.MOST_VALUES];
+  private final double[] placed = new double[BeforeRiding.BEST.size()];
+
+  /** Complaints of which a rule speaks, by setting. */
+  private final int[][] listed;
+
+  private final SplittableRandom random;
   private int sweeps;
 
   /**
@@ -41,7 +50,7 @@ final class BikeSampler {
     this.room = room;
     this.recent = recent;
     this.old = old;
-    SplittableRandom random = new SplittableRandom(seed);
+    random = new SplittableRandom(seed);
     draw = new Draw(random);
     double[] wish = BeforeRiding.BEST.value();
     int[] best = new int[room.length];
@@ -50,6 +59,12 @@ final class BikeSampler {
       best[j] = wish[i] < room[j][0] || wish[i] > room[j][1] ? wish.length / 2 : i;
     }
     at = new BikeState(cells, best, recent);
+    listed = new int[room.length][];
+    for (int j = 0; j < listed.length; j++) {
+      int setting = j;
+      listed[j] =
+          IntStream.range(0, cells.length).filter(s -> cells[s][setting].listed()).toArray();
+    }
     for (PriorCell[] ofComplaint : cells) {
       for (PriorCell cell : ofComplaint) {
         held[PriorCell.HOLDS] += cell.listed() ? 1 : 0;
@@ -72,6 +87,9 @@ final class BikeSampler {
   private void sweep() {
     for (int j = 0; j < at.settings; j++) {
       drawBest(j);
+      if (listed[j].length > 0 && (sweeps + j) % TOGETHER == 0) {
+        drawTogether(listed[j][random.nextInt(listed[j].length)], j);
+      }
     }
     for (int s = 0; s < at.complaints; s++) {
       for (int j = 0; j < at.settings; j++) {
@@ -90,6 +108,42 @@ final class BikeSampler {
   }
 
   private void drawBest(int j) {
+    weighBest(j, -1);
+    at.setBest(j, draw.drawn(at.best[j]));
+  }
+
+  /**
+   * The most comfortable place of a setting and one effect of it at once: a rule that is reversed
+   * has its comfort on the other side, and neither can turn round alone.
+   */
+  private void drawTogether(int s, int j) {
+    double[] places = BeforeRiding.BEST.value();
+    PriorCell cell = cells[s][j];
+    weighBest(j, s);
+    for (int b = 0; b < places.length; b++) {
+      placed[b] = draw.chance(b);
+    }
+    held[at.regime(s, j)]--;
+    double[] known = known(s, j);
+    draw.begin(placed, known);
+    for (int t = 0; t < at.motos; t++) {
+      float[] table = at.table(s, t);
+      if (table != null) {
+        double x = recent.x()[t][j];
+        double from = at.mean[s][t] - at.effect(s, j) * (x - at.best(j));
+        for (int b = 0; b < places.length; b++) {
+          draw.rated(table, from, x - places[b], cell.value(), b);
+        }
+      }
+    }
+    int drawn = draw.drawn(at.best[j] * known.length + at.effect[s][j]);
+    at.setBest(j, drawn / known.length);
+    at.setEffect(s, j, drawn % known.length);
+    held[at.regime(s, j)]++;
+  }
+
+  /** The chances of the most comfortable place of a setting, by all complaints but one. */
+  private void weighBest(int j, int without) {
     double[] values = BeforeRiding.BEST.value();
     draw.begin(BeforeRiding.BEST.chance());
     for (int i = 0; i < values.length; i++) {
@@ -98,7 +152,7 @@ final class BikeSampler {
       }
     }
     for (int s = 0; s < at.complaints; s++) {
-      double each = cells[s][j].listed() ? at.effect(s, j) : 0;
+      double each = s != without && cells[s][j].listed() ? at.effect(s, j) : 0;
       for (int t = 0; each != 0 && t < at.motos; t++) {
         float[] table = at.table(s, t);
         if (table != null) {
@@ -106,22 +160,14 @@ final class BikeSampler {
         }
       }
     }
-    at.setBest(j, draw.drawn(at.best[j]));
   }
 
   private void drawEffect(int s, int j) {
     PriorCell cell = cells[s][j];
-    draw.begin(cell.chance());
     if (cell.listed()) {
       held[at.regime(s, j)]--;
-      for (int i = 0; i < cell.value().length; i++) {
-        draw.times(i, held[cell.regime()[i]]);
-      }
     }
-    if (old[s] != null) {
-      old[s].logs(at, s, j, cell.value(), oldLogs);
-      draw.timesExp(oldLogs);
-    }
+    draw.begin(known(s, j));
     for (int t = 0; t < at.motos; t++) {
       float[] table = at.table(s, t);
       double off = at.off(s, j, recent.x()[t][j]);
@@ -133,6 +179,19 @@ final class BikeSampler {
     if (cell.listed()) {
       held[at.regime(s, j)]++;
     }
+  }
+
+  /** What is known of an effect from the rules, from how often they hold, and from older motos. */
+  private double[] known(int s, int j) {
+    PriorCell cell = cells[s][j];
+    double[] known = cell.chance().clone();
+    for (int v = 0; cell.listed() && v < known.length; v++) {
+      known[v] *= held[cell.regime()[v]];
+    }
+    if (old[s] != null) {
+      old[s].weigh(known, at, s, j, cell.value());
+    }
+    return known;
   }
 
   private void drawLeft(int s) {

@@ -4,10 +4,7 @@ import java.util.SplittableRandom;
 
 /** One unknown drawn by chance from its values: what was known of each, times what ratings say. */
 final class Draw {
-  private static final int MOST = 64;
-
-  /** What is less likely than the likeliest by so many e-folds is never drawn. */
-  private static final double LEAST_LOG = 100;
+  private static final int MOST = 13 * PriorCell.MOST_VALUES;
 
   private final SplittableRandom random;
   private final double[] chance = new double[MOST];
@@ -22,6 +19,16 @@ final class Draw {
     System.arraycopy(known, 0, chance, 0, size);
   }
 
+  /** Two unknowns at once: all pairs, those of the first value of the one first. */
+  void begin(double[] one, double[] other) {
+    size = 0;
+    for (double each : one) {
+      for (double chanceOfOther : other) {
+        chance[size++] = each * chanceOfOther;
+      }
+    }
+  }
+
   void ruleOut(int value) {
     chance[value] = 0;
   }
@@ -30,23 +37,20 @@ final class Draw {
     chance[value] *= factor;
   }
 
-  /** Counts the logarithms of chances, in place, up to a factor common to all. */
-  void timesExp(double[] logs) {
-    double most = Double.NEGATIVE_INFINITY;
-    for (int i = 0; i < size; i++) {
-      most = Math.max(most, logs[i]);
-    }
-    for (int i = 0; i < size; i++) {
-      double less = logs[i] - most;
-      chance[i] *= less < -LEAST_LOG ? 0 : StrictMath.exp(less);
+  /** Counts a rating of a moto whose severity would be {@code from + step · value}. */
+  void rated(float[] table, double from, double step, double[] values) {
+    rated(table, from, step, values, 0);
+  }
+
+  /** The same for the pairs of one value of the first unknown with all of the second. */
+  void rated(float[] table, double from, double step, double[] values, int first) {
+    for (int i = 0; i < values.length; i++) {
+      chance[first * values.length + i] *= RatingChances.at(table, from + step * values[i]);
     }
   }
 
-  /** Counts a rating of a moto whose severity would be {@code from + step · value}. */
-  void rated(float[] table, double from, double step, double[] values) {
-    for (int i = 0; i < size; i++) {
-      chance[i] *= RatingChances.at(table, from + step * values[i]);
-    }
+  double chance(int value) {
+    return chance[value];
   }
 
   /** The place of the value that was drawn; as it was where no value is left with a chance. */

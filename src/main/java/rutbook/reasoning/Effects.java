@@ -18,7 +18,10 @@ public final class Effects {
   private static final double NOISE = 0.8;
   private static final double LEAST_NOISE = 0.5;
   private static final int ENOUGH_FOR_NOISE = 12;
-  private static final int FIXED = 2;
+  private static final int FIXED = 3;
+
+  /** Ten hours of oil add so much to a complaint, give or take as much; our own estimate. */
+  private static final double WEAR = 0.1;
 
   private final Complaint complaint;
   private final List<Setting> settings;
@@ -69,7 +72,7 @@ public final class Effects {
     int day = -1;
     for (int i = 0; i < rides.size(); i++) {
       Ride ride = rides.get(i);
-      double[] x = parts(ride, doses[i], tracks);
+      double[] x = parts(complaint, ride, doses[i], tracks);
       last = x;
       Feel feel = ride.feel().get(complaint);
       if (feel != null) {
@@ -113,6 +116,8 @@ public final class Effects {
     sd[0] = 1.5;
     mean[1] = 0.2;
     sd[1] = 0.2;
+    mean[2] = WEAR;
+    sd[2] = WEAR;
     Optional<Feel> answered = Questions.lastAnswered(complaint, rides);
     for (int j = 0; j < settings.size(); j++) {
       double size = 0;
@@ -143,10 +148,12 @@ public final class Effects {
     return new Observation(x, value, kind, group, weight, 0);
   }
 
-  private static double[] parts(Ride ride, double[] doses, List<TrackId> tracks) {
+  private static double[] parts(
+      Complaint complaint, Ride ride, double[] doses, List<TrackId> tracks) {
     double[] x = new double[FIXED + doses.length + tracks.size()];
     x[0] = 1;
     x[1] = ride.order();
+    x[2] = ride.wear().of(complaint.end()) / 10;
     System.arraycopy(doses, 0, x, FIXED, doses.length);
     x[FIXED + doses.length + tracks.indexOf(ride.session().track())] = 1;
     return x;

@@ -7,6 +7,7 @@ import rutbook.notebook.Bounds;
 import rutbook.notebook.End;
 import rutbook.notebook.Entry;
 import rutbook.notebook.EntryId;
+import rutbook.notebook.EventKind;
 import rutbook.notebook.Gate;
 import rutbook.notebook.Legs;
 import rutbook.notebook.Placed;
@@ -14,6 +15,7 @@ import rutbook.notebook.Ready;
 import rutbook.notebook.ServiceItem;
 import rutbook.notebook.Setting;
 import rutbook.notebook.Sheet;
+import rutbook.notebook.Shelf;
 import rutbook.notebook.Timeline;
 import rutbook.units.Duration;
 
@@ -21,7 +23,7 @@ import rutbook.units.Duration;
 final class Gates {
   private Gates() {}
 
-  static List<GateCard> of(Timeline timeline, Entry.Session session) {
+  static List<GateCard> of(Timeline timeline, Shelf shelf, Entry.Session session) {
     List<GateCard> cards = new ArrayList<>();
     Sheet sheet = timeline.sheetOn(session.day());
     fault(timeline).ifPresent(because -> cards.add(card(Gate.FAULT_OR_CRASH, because)));
@@ -34,10 +36,12 @@ final class Gates {
     if (sheet.services().stream().anyMatch(item -> due(timeline, item))) {
       cards.add(new GateCard(Gate.SERVICE_DUE, Optional.empty()));
     }
-    sag(timeline, sheet, session).ifPresent(cards::add);
+    new SagTrust(timeline, shelf, sheet, session).gate().ifPresent(cards::add);
     if (!session.conditions().ready().contains(Ready.FORK_AIR_BLED)) {
       cards.add(card(Gate.FORK_NOT_BLED, session.id()));
     }
+    wheelOut(timeline, session)
+        .ifPresent(because -> cards.add(card(Gate.AXLE_NOT_ALIGNED, because)));
     cards.removeIf(card -> dismissed(timeline, session, card.gate()));
     return cards;
   }
@@ -80,20 +84,24 @@ final class Gates {
     return timeline.hours().since(item) >= interval;
   }
 
-  private static Optional<GateCard> sag(Timeline timeline, Sheet sheet, Entry.Session session) {
-    Optional<Entry.SagMeasured> rear = timeline.sagOn(End.REAR, session.day());
-    if (rear.isEmpty()) {
-      return Optional.of(new GateCard(Gate.SAG_OUT, Optional.empty()));
+  /** The front wheel was out for a fork job or a part, and no session since notes the axle. */
+  private static Optional<EntryId> wheelOut(Timeline timeline, Entry.Session last) {
+    Optional<EntryId> open = Optional.empty();
+    for (Entry entry : timeline.entries()) {
+      if (entry.day().isAfter(last.day())) {
+        break;
+      }
+      boolean out =
+          entry instanceof Entry.RebuildJob rebuild && rebuild.job().fork()
+              || entry instanceof Entry.Event event
+                  && event.kind() == EventKind.PART_CHANGED
+                  && event.end().equals(Optional.of(End.FRONT));
+      boolean aligned =
+          entry instanceof Entry.Session session
+              && session.conditions().ready().contains(Ready.AXLE_ALIGNED);
+      open = out ? Optional.of(entry.id()) : aligned ? Optional.empty() : open;
     }
-    boolean out =
-        rear.get().race().isPresent()
-            && sheet
-                .parts()
-                .sag()
-                .race(End.REAR)
-                .map(window -> !window.contains(rear.get().race().get()))
-                .orElse(false);
-    return out ? Optional.of(card(Gate.SAG_OUT, rear.get().id())) : Optional.empty();
+    return open;
   }
 
   /** Dismissed on this day or later; a fault or crash only by a check, never by a reason. */

@@ -66,7 +66,7 @@ public record NextChange(
       return new NextChange(Kind.NOTHING_RIDDEN, List.of(), List.of(), List.of(), List.of());
     }
     Ride last = rides.get(rides.size() - 1);
-    List<GateCard> gates = Gates.of(timeline, last.session());
+    List<GateCard> gates = Gates.of(timeline, notebook.shelf(), last.session());
     RuleBook book = rules.with(notebook.ruleChanges());
     Sheet sheet = timeline.sheetOn(last.session().day());
     Setup baseline =
@@ -75,7 +75,8 @@ public record NextChange(
             .map(Entry.Baseline::setup)
             .orElse(rides.get(0).setup());
     Setup present = timeline.now();
-    Reckoning reckoning = Reckoning.of(sheet, baseline, present, rides, book);
+    Reckoning reckoning =
+        Reckoning.of(sheet, baseline, present, rides, book, new Likeness(notebook.shelf()));
     Outlook outlook = new Outlook(reckoning, Trials.of(rides, reckoning.settings()), last);
     if (gates.stream().anyMatch(GateCard::blocks)) {
       return new NextChange(Kind.STOP, gates, outlook.now(), List.of(), List.of());

@@ -6,18 +6,24 @@ package rutbook.reasoning;
  */
 record OldEvidence(double[][] precision, double[] shift) {
   /**
-   * What it adds to the logarithm of the chance of each value that one effect of several may have.
+   * Weighs the values that one effect of several may have.
    *
-   * @param logs where they are put
+   * @param chances of the values, multiplied in place up to a factor common to all
    */
-  void logs(BikeState at, int s, int j, double[] values, double[] logs) {
+  void weigh(double[] chances, BikeState at, int s, int j, double[] values) {
     double[] effects = at.effects(s);
     double pull = shift[j] + precision[j][j] * effects[j];
     for (int i = 0; i < effects.length; i++) {
       pull -= precision[j][i] * effects[i];
     }
+    double[] logs = new double[values.length];
+    double most = Double.NEGATIVE_INFINITY;
     for (int i = 0; i < values.length; i++) {
       logs[i] = pull * values[i] - precision[j][j] * values[i] * values[i] / 2;
+      most = Math.max(most, logs[i]);
+    }
+    for (int i = 0; i < values.length; i++) {
+      chances[i] *= StrictMath.exp(Math.max(-100, logs[i] - most));
     }
   }
 }

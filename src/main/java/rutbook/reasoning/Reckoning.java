@@ -42,7 +42,8 @@ final class Reckoning {
     this.answered = answered;
   }
 
-  static Reckoning of(Sheet sheet, Setup baseline, Setup now, List<Ride> rides, RuleBook book) {
+  static Reckoning of(
+      Sheet sheet, Setup baseline, Setup now, List<Ride> rides, RuleBook book, Likeness likeness) {
     List<Setting> settings =
         sheet.settings().stream().filter(each -> Doses.dose(each).isPresent()).toList();
     RideDoses doses = new RideDoses(settings, baseline);
@@ -85,7 +86,8 @@ final class Reckoning {
             Arrays.copyOfRange(x, from, x.length),
             doses.of(now),
             considered.mentioned(),
-            habit);
+            habit,
+            likeness);
     List<PlausibleBikes.Bike> bikes =
         IntStream.range(0, CHAINS)
             .parallel()
@@ -126,7 +128,8 @@ final class Reckoning {
       double[][] x,
       double[] now,
       int mentioned,
-      RatingHabit habit) {
+      RatingHabit habit,
+      Likeness likeness) {
     int n = recent.size();
     double[] order = new double[n];
     int[] unsure = new int[n];
@@ -135,7 +138,7 @@ final class Reckoning {
     for (int t = 0; t < n; t++) {
       Ride ride = recent.get(t);
       order[t] = ride.order();
-      unsure[t] = ride.unsure();
+      unsure[t] = ride.unsure(likeness.distance(ride.session(), recent.get(n - 1).session()));
       day[t] = days(recent, t);
       for (int s = 0; s < complaints.size(); s++) {
         Feel feel = ride.feel().get(complaints.get(s));

@@ -7,8 +7,6 @@ import rutbook.notebook.BikeId;
 import rutbook.notebook.Bounds;
 import rutbook.notebook.Conditions;
 import rutbook.notebook.Entry;
-import rutbook.notebook.Ground;
-import rutbook.notebook.Moisture;
 import rutbook.notebook.Notebook;
 import rutbook.notebook.Placed;
 import rutbook.notebook.Reading;
@@ -17,7 +15,6 @@ import rutbook.notebook.Setup;
 import rutbook.notebook.Sheet;
 import rutbook.notebook.Timeline;
 import rutbook.notebook.Track;
-import rutbook.units.Amount;
 
 /**
  * What to start with at a track: from the ride most like it, and of that ride the moto with the
@@ -31,7 +28,6 @@ import rutbook.units.Amount;
  */
 public record StartAtTrack(
     Optional<Entry.Session> like, int moto, double distance, List<From> settings) {
-  private static final double FAR_ALTITUDE = 2000;
 
   public StartAtTrack {
     settings = List.copyOf(settings);
@@ -56,12 +52,13 @@ public record StartAtTrack(
       Notebook notebook, BikeId bike, Track track, Conditions expected, RuleBook rules) {
     Timeline timeline = Timeline.of(notebook, bike);
     List<Ride> rides = Ride.of(timeline);
+    Likeness likeness = new Likeness(notebook.shelf());
     Sheet sheet = timeline.bike().latestSheet();
     Optional<Ride> best =
         rides.stream()
             .min(
                 Comparator.comparingDouble(
-                        (Ride ride) -> distance(notebook, ride.session(), track, expected))
+                        (Ride ride) -> likeness.distance(ride.session(), track, expected))
                     .thenComparingInt(ride -> -ride.moto().report().trust().orElse(0))
                     .thenComparingInt(StartAtTrack::written)
                     .thenComparingInt(ride -> -ride.day())
@@ -75,7 +72,7 @@ public record StartAtTrack(
     return new StartAtTrack(
         best.map(Ride::session),
         best.map(ride -> ride.session().motos().indexOf(ride.moto())).orElse(0),
-        best.map(ride -> distance(notebook, ride.session(), track, expected)).orElse(1.0),
+        best.map(ride -> likeness.distance(ride.session(), track, expected)).orElse(1.0),
         settings);
   }
 
@@ -104,36 +101,5 @@ public record StartAtTrack(
         there.isPresent() && (known || usual.isEmpty()) ? Basis.OWN_MOTOS : Basis.BASELINE;
     return (basis == Basis.OWN_MOTOS ? there : usual)
         .map(reading -> new From(setting, Bounds.hold(sheet, setting, reading), basis));
-  }
-
-  /** Soil, moisture, roughness, altitude, weight 1 each, 0 to 1; a half where one is not known. */
-  static double distance(
-      Notebook notebook, Entry.Session session, Track track, Conditions expected) {
-    Track there = notebook.shelf().track(session.track()).orElseThrow();
-    if (there.id().equals(track.id()) && expected.equals(Conditions.NOT_NOTED)) {
-      return 0;
-    }
-    Conditions was = session.conditions();
-    Optional<Ground> soil = was.ground().or(there::ground);
-    Optional<Ground> wanted = expected.ground().or(track::ground);
-    double sum = 0;
-    sum += soil.isPresent() && wanted.isPresent() ? (soil.equals(wanted) ? 0 : 1) : 0.5;
-    sum +=
-        was.moisture().isPresent() && expected.moisture().isPresent()
-            ? Math.abs(was.moisture().get().ordinal() - expected.moisture().get().ordinal())
-                / (Moisture.values().length - 1.0)
-            : 0.5;
-    sum +=
-        was.roughness().isPresent() && expected.roughness().isPresent()
-            ? Math.abs(was.roughness().getAsInt() - expected.roughness().getAsInt()) / 5.0
-            : 0.5;
-    sum += altitude(there.altitude(), track.altitude());
-    return sum / 4;
-  }
-
-  private static double altitude(Optional<Amount> one, Optional<Amount> other) {
-    return one.isPresent() && other.isPresent()
-        ? Math.min(1, Math.abs(one.get().si() - other.get().si()) / FAR_ALTITUDE)
-        : 0.5;
   }
 }

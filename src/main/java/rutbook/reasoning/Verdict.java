@@ -11,6 +11,7 @@ import rutbook.notebook.Moto;
 import rutbook.notebook.MotoId;
 import rutbook.notebook.Setup;
 import rutbook.notebook.Timeline;
+import rutbook.stats.LapDrift;
 import rutbook.stats.MotoComparison;
 import rutbook.stats.MotoScatter;
 import rutbook.stats.Summary;
@@ -47,12 +48,14 @@ public record Verdict(
 
   private static final double RATING_NOISE = 0.8;
 
+  /** Neighbouring laps of a moto; an estimate of ours, no source. */
+  private static final LapDrift DRIFT = new LapDrift(0.4);
+
   /**
-   * Laps of a moto drift together (correlation of neighbours about 0.4): their sd within the moto
-   * is too small and their mean less sure than that sd says. Wide enough that a change that does
-   * nothing is rarely called a difference where motos differ by up to 0.8 of the lap scatter.
+   * Moto-to-moto sd against that of a lap before the notebook has unchanged pairs: usually 0.5 to
+   * 0.8, taken at its upper end, since a difference that is none must not be called one.
    */
-  private static final double DRIFT = 1.55;
+  private static final double MOTOS_DIFFER = 0.8;
 
   private static final double BEYOND = 1.96;
 
@@ -196,7 +199,12 @@ public record Verdict(
         freedom += laps.length - 1;
       }
     }
-    return MotoScatter.from(pairs, freedom == 0 ? 0 : DRIFT * Math.sqrt(squares / freedom));
+    if (freedom == 0) {
+      return MotoScatter.from(pairs, 0);
+    }
+    double seen = Math.sqrt(squares / freedom);
+    int laps = (int) Math.max(2, Math.round(1 + freedom / (one.size() + other.size())));
+    return MotoScatter.from(pairs, seen, DRIFT.motoSd(seen, laps, MOTOS_DIFFER));
   }
 
   /** Motos one after the other with nothing changed, anywhere in the notebook. */

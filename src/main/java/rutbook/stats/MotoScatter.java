@@ -51,8 +51,17 @@ public record MotoScatter(double sd, double degreesOfFreedom) {
    * @param lapSd s, sd of laps within a moto, 0 to 1e6
    */
   public static MotoScatter from(List<UnchangedPair> pairs, double lapSd) {
+    return from(pairs, lapSd, USUAL * lapSd);
+  }
+
+  /**
+   * The same with what is usual given.
+   *
+   * @param usualSd τ before any pair, 0 to 1e6
+   */
+  public static MotoScatter from(List<UnchangedPair> pairs, double lapSd, double usualSd) {
     double variance = square(Given.within("lap sd", lapSd, 0, 1e6));
-    double sum = USUAL_PAIRS * square(USUAL) * variance;
+    double sum = USUAL_PAIRS * square(Given.within("usual sd", usualSd, 0, 1e6));
     for (UnchangedPair pair : pairs) {
       double ofLaps = variance * (1.0 / pair.firstLaps() + 1.0 / pair.secondLaps());
       sum += (square(pair.firstMean() - pair.secondMean()) - ofLaps) / 2;

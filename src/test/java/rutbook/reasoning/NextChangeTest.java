@@ -8,6 +8,7 @@ import java.util.ArrayList;
 import java.util.Collections;
 import java.util.List;
 import java.util.Optional;
+import java.util.OptionalInt;
 import java.util.Random;
 import java.util.Set;
 import net.jqwik.api.ForAll;
@@ -15,12 +16,16 @@ import net.jqwik.api.Property;
 import org.junit.jupiter.api.Test;
 import rutbook.json.RulesJson;
 import rutbook.notebook.Bench;
+import rutbook.notebook.Bike;
 import rutbook.notebook.Bounds;
 import rutbook.notebook.Change;
+import rutbook.notebook.Conditions;
 import rutbook.notebook.End;
 import rutbook.notebook.Entry;
 import rutbook.notebook.EntryId;
 import rutbook.notebook.Feel;
+import rutbook.notebook.Ground;
+import rutbook.notebook.Moisture;
 import rutbook.notebook.Moto;
 import rutbook.notebook.Notebook;
 import rutbook.notebook.Reading;
@@ -44,10 +49,26 @@ class NextChangeTest {
 
   /** Days of motos with settings moved anywhere inside their limits and any ratings. */
   static Notebook any(long seed) {
+    return any(seed, Bench.settings());
+  }
+
+  /** The same for a bike that has only some settings. */
+  private static Notebook any(long seed, List<Setting> settings) {
     Random random = new Random(seed);
-    List<Setting> settings = Bench.settings();
-    Notebook notebook = Bench.notebook();
-    Setup setup = Bench.setup();
+    Setup setup =
+        new Setup(
+            Bench.setup().placed().stream()
+                .filter(at -> settings.stream().anyMatch(each -> each.id().equals(at.setting())))
+                .toList());
+    Notebook whole = Bench.notebook();
+    Bike bike = new Bike(Bench.BIKE, "bike", List.of(Bench.sheet().withSettings(settings)));
+    Notebook notebook =
+        Notebook.of(
+            whole.id(),
+            whole.shelf().with(bike),
+            List.of(Bench.baseline(setup)),
+            List.of(),
+            whole.display());
     for (int day = 0; day < 1 + random.nextInt(3); day++) {
       List<Moto> motos = new ArrayList<>();
       Setup start = setup;
@@ -107,28 +128,72 @@ class NextChangeTest {
     assertThat(NextChange.of(shuffled, Bench.BIKE, RULES)).isEqualTo(one);
   }
 
-  @Property(tries = 15, seed = "73")
-  void aBikeWithoutASettingIsNeverToldToMoveIt(@ForAll long seed) {
-    NextChange whole = NextChange.of(any(seed), Bench.BIKE, RULES);
-    Optional<Suggestion> best = whole.best();
-    if (best.isPresent()) {
-      List<Setting> fewer =
-          Bench.settings().stream()
-              .filter(each -> !each.id().equals(best.get().setting().id()))
-              .toList();
-      Outlook outlook = outlook(fewer);
-      assertThat(outlook.settings()).doesNotContain(best.get().setting());
-    }
+  @Property(tries = 20, seed = "73")
+  void aBikeThatLacksASettingIsNeverToldToMoveIt(@ForAll long seed) {
+    Optional<Suggestion> best = NextChange.of(any(seed), Bench.BIKE, RULES).best();
+    Setting gone =
+        best.map(Suggestion::setting)
+            .orElse(Bench.settings().get(new Random(seed).nextInt(Bench.settings().size())));
+    List<Setting> fewer =
+        Bench.settings().stream().filter(each -> !each.id().equals(gone.id())).toList();
+    NextChange next = NextChange.of(any(seed, fewer), Bench.BIKE, RULES);
+    assertThat(next.suggestions()).noneMatch(each -> each.setting().id().equals(gone.id()));
   }
 
-  private static Outlook outlook(List<Setting> settings) {
-    Notebook notebook = any(3);
+  @Property(tries = 10, seed = "74")
+  void aMotoFarAwayInConditionsMovesTheAnswerLittle(@ForAll long seed) {
+    Random random = new Random(seed);
+    List<Moto> today = new ArrayList<>();
+    for (int moto = 0; moto < 3; moto++) {
+      today.add(Bench.moto("m" + moto, List.of(), List.of(harsh(2 + random.nextInt(3)))));
+    }
+    LocalDate late = Bench.SPRING.plusDays(200);
+    Notebook alone =
+        Bench.notebook().with(Bench.session("t", late, Bench.HOLLOW, Bench.setup(), today));
+    Moto far = Bench.moto("z", List.of(), List.of(harsh(random.nextInt(6))));
+    Entry.Session there =
+        Bench.session("s", Bench.SPRING, Bench.DUNE, Bench.setup(), List.of(far))
+            .withConditions(
+                new Conditions(
+                    Optional.of(Ground.SAND),
+                    Optional.of(Moisture.DRY),
+                    OptionalInt.of(5),
+                    Optional.empty(),
+                    Set.of()));
+    NextChange one = NextChange.of(alone, Bench.BIKE, RULES);
+    NextChange other = NextChange.of(alone.with(there), Bench.BIKE, RULES);
+    assertThat(other.kind()).isEqualTo(one.kind());
+    assertThat(other.now().get(0).expected()).isCloseTo(one.now().get(0).expected(), within(0.4));
+    Suggestion before = one.best().orElseThrow();
+    assertThat(other.suggestions())
+        .anySatisfy(
+            each -> {
+              assertThat(each.setting()).isEqualTo(before.setting());
+              assertThat(each.doses() * before.doses()).isPositive();
+              assertThat(each.chance()).isCloseTo(before.chance(), within(0.12));
+            });
+  }
+
+  @Test
+  void aComplaintThatWasNeverWrittenIsReckonedWithUnlessTheRiderWritesZerosToo() {
+    Feel bottoms = Feel.of(End.FRONT, Section.LANDING, Symptom.BOTTOMS, 4);
+    Complaint dives = new Complaint(End.FRONT, Symptom.DIVES, SectionGroup.BRAKING);
+    Considered silent = considered(List.of(bottoms));
+    assertThat(silent.all().subList(0, silent.mentioned())).containsExactly(Complaint.of(bottoms));
+    assertThat(silent.all()).contains(dives).doesNotHaveDuplicates();
+    assertThat(considered(List.of(bottoms, harsh(0))).all())
+        .containsExactly(Complaint.of(harsh(0)), Complaint.of(bottoms));
+    NextChange next =
+        NextChange.of(
+            day(List.of(Bench.moto("a", List.of(), List.of(bottoms)))), Bench.BIKE, RULES);
+    assertThat(next.now()).extracting(Bother::complaint).containsExactly(Complaint.of(bottoms));
+  }
+
+  private static Considered considered(List<Feel> feel) {
+    Notebook notebook = day(List.of(Bench.moto("a", List.of(), feel)));
     List<Ride> rides = Ride.of(rutbook.notebook.Timeline.of(notebook, Bench.BIKE));
-    Reckoning reckoning =
-        Reckoning.of(
-            Bench.sheet().withSettings(settings), Bench.setup(), Bench.setup(), rides, RULES);
-    return new Outlook(
-        reckoning, Trials.of(rides, reckoning.settings()), rides.get(rides.size() - 1));
+    return Considered.of(
+        rides, RatingHabit.of(rides), RULES, Bench.settings().stream().map(Setting::role).toList());
   }
 
   @Test

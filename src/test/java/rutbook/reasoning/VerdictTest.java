@@ -80,7 +80,12 @@ class VerdictTest {
 
   /** A moto of laps that drift together: correlation 0.4 between neighbours, own mean. */
   private static Moto timed(Random random, String id, List<Change> changes, double tau) {
-    double mean = 120 + tau * random.nextGaussian();
+    return timed(random, id, changes, tau, 120);
+  }
+
+  private static Moto timed(
+      Random random, String id, List<Change> changes, double tau, double expected) {
+    double mean = expected + tau * random.nextGaussian();
     double drift = random.nextGaussian();
     List<Lap> laps = new ArrayList<>();
     for (int lap = 0; lap < 7; lap++) {
@@ -94,7 +99,7 @@ class VerdictTest {
   @Test
   void aChangeThatDoesNothingIsCalledADifferenceInAtMostSevenOfAHundred() {
     for (double tau : new double[] {0.5, 0.65, 0.8}) {
-      Random random = new Random(17);
+      Random random = new Random(40_417);
       int called = 0;
       int trials = 1500;
       for (int i = 0; i < trials; i++) {
@@ -109,5 +114,22 @@ class VerdictTest {
       }
       assertThat(100.0 * called / trials).as("per cent at τ = %s", tau).isLessThanOrEqualTo(7);
     }
+  }
+
+  @Test
+  void aChangeThatGainsFiveLapScattersIsCalledBetterAndConfirmedMoreOftenThanNot() {
+    Random random = new Random(40_418);
+    int confirmed = 0;
+    int trials = 300;
+    for (int i = 0; i < trials; i++) {
+      List<Moto> motos =
+          List.of(
+              timed(random, "a", List.of(), 0.65),
+              timed(random, "b", List.of(THERE), 0.65, 115),
+              timed(random, "c", List.of(BACK), 0.65));
+      Verdict.Outcome outcome = verdict(motos, "b", List.of()).outcome();
+      confirmed += outcome == Verdict.Outcome.CONFIRMED ? 1 : 0;
+    }
+    assertThat(confirmed).isGreaterThan(trials * 9 / 10);
   }
 }
