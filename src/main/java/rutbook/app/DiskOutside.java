@@ -6,7 +6,9 @@ import java.nio.file.Path;
 import java.time.Clock;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
+import java.util.TreeMap;
 import java.util.UUID;
 import java.util.concurrent.Executor;
 import java.util.function.Consumer;
@@ -15,6 +17,7 @@ import rutbook.file.Disk;
 import rutbook.file.DurableFile;
 import rutbook.file.FileReading;
 import rutbook.file.Outcome;
+import rutbook.file.SettingsFile;
 import rutbook.json.JsonException;
 import rutbook.json.SetupJson;
 import rutbook.report.CardHtml;
@@ -30,7 +33,10 @@ import rutbook.words.Phrases;
 final class DiskOutside implements OutsideFiles {
   private static final String ENDING = ".setup.json";
 
+  private static final int MOST_MAPPINGS = 100;
+
   private final Disk disk;
+  private final SettingsFile mappings;
   private final Path shelf;
   private final Phrases phrases;
   private final FileWords words;
@@ -39,9 +45,17 @@ final class DiskOutside implements OutsideFiles {
 
   /**
    * @param shelf the coach's folder, made when it is first needed
+   * @param mappings what columns of tables were taken for
    */
   DiskOutside(
-      Disk disk, Clock clock, Path shelf, Phrases phrases, Executor worker, Executor window) {
+      Disk disk,
+      Clock clock,
+      Path shelf,
+      SettingsFile mappings,
+      Phrases phrases,
+      Executor worker,
+      Executor window) {
+    this.mappings = mappings;
     this.disk = disk;
     this.shelf = shelf;
     this.phrases = phrases;
@@ -163,6 +177,23 @@ final class DiskOutside implements OutsideFiles {
   private static String name(SetupFile file) {
     String which = file.handOver().notebook() + "/" + file.handOver().id();
     return UUID.nameUUIDFromBytes(which.getBytes(StandardCharsets.UTF_8)) + ENDING;
+  }
+
+  @Override
+  public Optional<String> mapping(String fingerprint) {
+    return Optional.ofNullable(mappings.load().get(fingerprint));
+  }
+
+  /** Comfort only: what cannot be stored is found by looking again. */
+  @Override
+  public void remember(String fingerprint, String mapping) {
+    Map<String, String> kept = new TreeMap<>(mappings.load());
+    kept.put(fingerprint, mapping);
+    while (kept.size() > MOST_MAPPINGS) {
+      kept.remove(
+          kept.keySet().stream().filter(it -> !it.equals(fingerprint)).findFirst().orElseThrow());
+    }
+    worker.execute(() -> mappings.store(kept));
   }
 
   @Override

@@ -188,7 +188,14 @@ final class WindowStart {
                 it.light(),
                 it.remembered(),
                 Background.threaded(),
-                new DiskOutside(disk, clock, it.shelf(), it.phrases(), it.worker(), Toolkit::later),
+                new DiskOutside(
+                    disk,
+                    clock,
+                    it.shelf(),
+                    new SettingsFile(disk, folders.config().resolve("imports.properties")),
+                    it.phrases(),
+                    it.worker(),
+                    Toolkit::later),
                 new DialogPicker(stage, it.phrases().locale(), files::folder)));
     opened.accept(window);
     return Toolkit.untilClosed(stage);

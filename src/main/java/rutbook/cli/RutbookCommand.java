@@ -47,6 +47,7 @@ import rutbook.words.Phrases;
       CardCommand.class,
       HandOverCommand.class,
       TakeBackCommand.class,
+      ImportCommand.class,
       RebuildCommand.class,
       RutbookCommand.Check.class,
       ForkCommand.class,

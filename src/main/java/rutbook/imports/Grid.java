@@ -1,10 +1,12 @@
 package rutbook.imports;
 
 import java.nio.charset.Charset;
+import java.nio.charset.StandardCharsets;
 import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.UUID;
 
 /**
  * A file as rows of cells: what stood above the headings, the headings if there are any, and the
@@ -110,6 +112,12 @@ public record Grid(
     }
     Grid plain = new Grid(separator, charset, above, List.of(), turned);
     return plain.withHeadings(Headings.areFirst(turned));
+  }
+
+  /** By which a table of the same make is known again: its headings, or how wide it is. */
+  public String fingerprint() {
+    String made = hasHeadings() ? String.join("\n", headings) : Integer.toString(columns());
+    return UUID.nameUUIDFromBytes(made.getBytes(StandardCharsets.UTF_8)).toString();
   }
 
   public boolean hasHeadings() {

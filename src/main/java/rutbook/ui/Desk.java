@@ -14,6 +14,9 @@ import rutbook.edit.Edit;
 import rutbook.edit.Editor;
 import rutbook.edit.Ids;
 import rutbook.edit.SessionStart;
+import rutbook.imports.CsvText;
+import rutbook.imports.Grid;
+import rutbook.imports.ImportException;
 import rutbook.notebook.Bike;
 import rutbook.notebook.BikeId;
 import rutbook.notebook.EntryId;
@@ -25,6 +28,7 @@ import rutbook.reasoning.RuleBook;
 import rutbook.rebuild.Advisor;
 import rutbook.rebuild.BenchAdvice;
 import rutbook.ui.fx.Background;
+import rutbook.words.ImportWords;
 import rutbook.words.Phrases;
 import rutbook.words.SettingWords;
 import rutbook.words.WindowWords;
@@ -127,6 +131,30 @@ public final class Desk {
                 refused.accept(no.sentence());
               }
             });
+  }
+
+  /** Asks for a table and reads it, whatever is in it. */
+  public void openTable(Consumer<Grid> read, Consumer<String> refused) {
+    ImportWords said = new ImportWords(phrases());
+    picker()
+        .toOpen(FilePicker.Kind.TABLE)
+        .ifPresent(
+            path ->
+                outside()
+                    .table(
+                        path,
+                        CsvText.MOST_BYTES,
+                        answer -> {
+                          if (answer instanceof OutsideFiles.Answer.Refused<byte[]> no) {
+                            refused.accept(no.sentence());
+                          } else if (answer instanceof OutsideFiles.Answer.Done<byte[]> done) {
+                            try {
+                              read.accept(CsvText.read(done.value()));
+                            } catch (ImportException noTable) {
+                              refused.accept(said.sentence(noTable));
+                            }
+                          }
+                        }));
   }
 
   public WindowWords words() {

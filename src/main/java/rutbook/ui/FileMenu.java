@@ -38,6 +38,7 @@ final class FileMenu {
             item("menu.open", this::open),
             item("menu.new", this::startNew),
             item("menu.copy", this::copy),
+            item("menu.import", this::importSetups),
             recent(),
             new SeparatorMenuItem(),
             themes(),
@@ -136,6 +137,13 @@ final class FileMenu {
         .or(desk.text("pick.SETUP"), "*" + FilePicker.Kind.SETUP.ending())
         .toOpen()
         .ifPresent(this::open);
+  }
+
+  /** Setups of a spreadsheet. */
+  private void importSetups() {
+    desk.openTable(
+        table -> desk.go(new Place.ImportSetups(table)),
+        sentence -> overlay.tell(desk.text("trouble.title"), sentence, List.of()));
   }
 
   /** A notebook, or a setup file that somebody sent. */

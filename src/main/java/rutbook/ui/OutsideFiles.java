@@ -1,6 +1,7 @@
 package rutbook.ui;
 
 import java.nio.file.Path;
+import java.util.Optional;
 import java.util.function.Consumer;
 import rutbook.share.GuestFile;
 import rutbook.share.GuestShelf;
@@ -45,6 +46,11 @@ public interface OutsideFiles {
 
   /** Keeps a file on the coach's shelf, in place of an earlier state of the same handing over. */
   void keep(SetupFile file, Consumer<Answer<GuestFile>> answer);
+
+  /** What the columns of a table of that make were taken for the last time. */
+  Optional<String> mapping(String fingerprint);
+
+  void remember(String fingerprint, String mapping);
 
   /** The bytes of a table that the rider chose. */
   void table(Path path, int most, Consumer<Answer<byte[]>> answer);

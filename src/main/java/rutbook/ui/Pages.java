@@ -17,6 +17,8 @@ import rutbook.ui.coach.GuestPage;
 import rutbook.ui.coach.HandOverPage;
 import rutbook.ui.coach.TakeBackPage;
 import rutbook.ui.compare.ComparePage;
+import rutbook.ui.imports.LapsPage;
+import rutbook.ui.imports.SetupsPage;
 import rutbook.ui.log.LogPage;
 import rutbook.ui.log.SessionPage;
 import rutbook.ui.next.NextPage;
@@ -72,6 +74,12 @@ final class Pages {
     }
     if (place instanceof Place.Paper paper) {
       return Optional.of(new PaperPage(desk, paper.rebuild()));
+    }
+    if (place instanceof Place.ImportLaps laps) {
+      return Optional.of(new LapsPage(desk, laps.session(), laps.moto(), laps.table()));
+    }
+    if (place instanceof Place.ImportSetups setups) {
+      return Optional.of(new SetupsPage(desk, setups.table()));
     }
     if (place instanceof Place.Coach) {
       return Optional.of(new CoachPage(desk));
@@ -143,6 +151,8 @@ final class Pages {
     }
     return place instanceof Place.Log
             || place instanceof Place.Session
+            || place instanceof Place.ImportLaps
+            || place instanceof Place.ImportSetups
             || place instanceof Place.OfSetting
         ? "log"
         : "";

@@ -1,7 +1,9 @@
 package rutbook.ui;
 
 import java.util.Optional;
+import rutbook.imports.Grid;
 import rutbook.notebook.EntryId;
+import rutbook.notebook.MotoId;
 import rutbook.notebook.SettingId;
 import rutbook.notebook.StepId;
 
@@ -63,6 +65,12 @@ public sealed interface Place {
 
   /** A file that another rider handed over to the coach who sits here. */
   record Guest(OutsideFiles.Opened file) implements Place {}
+
+  /** Laps of a timing system, for one moto. */
+  record ImportLaps(EntryId session, MotoId moto, Grid table) implements Place {}
+
+  /** Setups of a spreadsheet, for the bike. */
+  record ImportSetups(Grid table) implements Place {}
 
   /** All keys on one sheet, over the page. */
   record Shortcuts() implements Place {}

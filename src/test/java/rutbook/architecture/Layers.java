@@ -56,6 +56,7 @@ final class Layers {
                   "rebuild",
                   "reasoning",
                   "figures",
+                  "imports",
                   "share"),
               row("file"),
               row("imports", "edit", "notebook", "units"),

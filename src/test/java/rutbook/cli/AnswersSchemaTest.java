@@ -150,6 +150,8 @@ class AnswersSchemaTest {
     for (String file : files.keySet()) {
       answer("history", file);
     }
+    answer("import", "season", "table.csv", "--laps", "2026-10-17#1");
+    answer("import", "season", "setups.csv", "--setups", "--dry-run");
     answer("card", "season", "--to", "card.html");
     answer("card", "season", "--to", "-");
     for (String file : files.keySet()) {

@@ -38,6 +38,7 @@ class GoldenAnswersTest {
               Map.entry("oil", "oil season"),
               Map.entry("sag", "sag season"),
               Map.entry("steering", "steering season"),
+              Map.entry("import", "import season table.csv --laps 2026-10-17#1 --dry-run"),
               Map.entry("gas", "gas season --to-altitude 1500"),
               Map.entry(
                   "hand-over",
@@ -59,7 +60,8 @@ class GoldenAnswersTest {
     new RutbookCommand(terminal, notebooks::get, (file, bytes, replace) -> {}, new NoProgram())
         .with(
             new PenInHand(notebooks, HandedSeason.TODAY)
-                .file("answer.setup.json", HandedSeason.answer(season)))
+                .file("answer.setup.json", HandedSeason.answer(season))
+                .file("table.csv", Tables.laps()))
         .execute(
             terminal,
             thrown -> {

@@ -165,6 +165,27 @@ final class CoachPictures {
     views.add(
         new View(
             "season-guest-advised", season, shown -> shown.go(new Place.Guest(opened(answer)))));
+    Entry.Session latest =
+        Timeline.of(season, season.bikes().get(0).id()).latest(Entry.Session.class).orElseThrow();
+    views.add(
+        new View(
+            "season-import-laps",
+            season,
+            shown ->
+                shown.go(
+                    new Place.ImportLaps(
+                        latest.id(),
+                        latest.motos().get(0).id(),
+                        ImportPageTest.grid(
+                            ImportPageTest.LAPS.replace("Jo Fenn", "Imke Adler"))))));
+    views.add(
+        new View(
+            "season-import-setups",
+            season,
+            shown ->
+                shown.go(
+                    new Place.ImportSetups(
+                        ImportPageTest.grid(ImportPageTest.SETUPS.replace("05/08", "25/08"))))));
     return views;
   }
 }

@@ -22,6 +22,7 @@ import rutbook.words.Phrases;
 final class InMemory implements OutsideFiles, FilePicker {
   final Map<Path, byte[]> files = new HashMap<>();
   final Map<String, SetupFile> shelf = new HashMap<>();
+  final Map<String, String> mappings = new HashMap<>();
   final List<Path> cards = new ArrayList<>();
   Optional<Path> picked = Optional.empty();
 
@@ -68,6 +69,16 @@ final class InMemory implements OutsideFiles, FilePicker {
       shelf.put(name, file);
     }
     answer.accept(new Answer.Done<>(new GuestFile(name, shelf.get(name))));
+  }
+
+  @Override
+  public Optional<String> mapping(String fingerprint) {
+    return Optional.ofNullable(mappings.get(fingerprint));
+  }
+
+  @Override
+  public void remember(String fingerprint, String mapping) {
+    mappings.put(fingerprint, mapping);
   }
 
   @Override

@@ -3,6 +3,7 @@ package rutbook.ui.log;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.function.BiConsumer;
 import java.util.function.Consumer;
 import javafx.scene.control.Button;
 import javafx.scene.control.Label;
@@ -12,10 +13,13 @@ import javafx.scene.layout.FlowPane;
 import javafx.scene.layout.HBox;
 import javafx.scene.layout.Priority;
 import javafx.scene.layout.VBox;
+import rutbook.imports.Grid;
 import rutbook.notebook.Lap;
 import rutbook.notebook.Moto;
+import rutbook.notebook.MotoId;
 import rutbook.ui.Desk;
 import rutbook.ui.controls.Keys;
+import rutbook.words.ImportWords;
 
 /** Laps of a moto: pasted from anything, told how many were read and which were not. */
 final class LapsTab extends VBox {
@@ -29,7 +33,10 @@ final class LapsTab extends VBox {
   private final Label summary = Keys.label("", "number");
   private Moto shown;
 
-  LapsTab(Desk desk, Consumer<List<Lap>> chosen) {
+  /**
+   * @param table opens the laps of a table for a moto
+   */
+  LapsTab(Desk desk, Consumer<List<Lap>> chosen, BiConsumer<MotoId, Grid> table) {
     super(10);
     this.desk = desk;
     this.chosen = chosen;
@@ -43,7 +50,12 @@ final class LapsTab extends VBox {
     read.setId("laps-read");
     take = Keys.mainKey("laps-take", desk.text("laps.take"), this::take);
     HBox.setHgrow(area, Priority.ALWAYS);
-    HBox entry = new HBox(12, area, take);
+    Button from =
+        Keys.key(
+            "laps-from",
+            new ImportWords(desk.phrases()).text("laps.from"),
+            () -> desk.openTable(grid -> table.accept(shown.id(), grid), this::refuse));
+    HBox entry = new HBox(12, area, new VBox(8, take, from));
     getChildren()
         .addAll(
             summary, laps, Keys.label(desk.text("laps.paste"), "group-title"), entry, read, bad);
@@ -100,6 +112,12 @@ final class LapsTab extends VBox {
         lap.counts() ? Optional.of(desk.text("laps.dropped")) : Optional.empty();
     next.set(place, new Lap(lap.millis(), dropped));
     chosen.accept(next);
+  }
+
+  private void refuse(String sentence) {
+    bad.setText(sentence);
+    bad.setManaged(true);
+    bad.setVisible(true);
   }
 
   private void look() {

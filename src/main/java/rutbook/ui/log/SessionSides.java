@@ -16,6 +16,7 @@ import rutbook.notebook.Setting;
 import rutbook.notebook.SettingId;
 import rutbook.notebook.Setup;
 import rutbook.ui.Desk;
+import rutbook.ui.Place;
 
 /** The sides of a session below its chain; one is shown at a time, and each is made once. */
 final class SessionSides {
@@ -56,7 +57,9 @@ final class SessionSides {
     feel = new FeelEntry(desk, id);
     changes = new SettingsTab(desk, desk.text("changes.hint"), this::changeSetting);
     start = new SettingsTab(desk, desk.text("start.hint"), this::startWith);
-    laps = new LapsTab(desk, this::takeLaps);
+    laps =
+        new LapsTab(
+            desk, this::takeLaps, (moto, table) -> desk.go(new Place.ImportLaps(id, moto, table)));
     notes = new NotesTab(desk);
     grid = new FeelGrid(desk);
     check = new CheckTab(desk);
