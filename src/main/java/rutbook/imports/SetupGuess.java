@@ -17,7 +17,7 @@ import rutbook.units.AmountException;
  * of the setting, and its cells must be amounts of its kind.
  */
 public final class SetupGuess {
-  private static final double MOST = 0.8;
+  private static final double MOST = 0.6;
 
   /** So much of all words of heading and name must be in both. */
   private static final double ALIKE = 0.5;
