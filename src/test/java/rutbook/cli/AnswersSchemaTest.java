@@ -61,7 +61,9 @@ class AnswersSchemaTest {
 
   private final PenInHand pen =
       new PenInHand(files, HandedSeason.TODAY)
-          .file("answer", HandedSeason.answer(Samples.season()));
+          .file("answer", HandedSeason.answer(Samples.season()))
+          .file("table.csv", Tables.laps())
+          .file("setups.csv", Tables.setups());
 
   AnswersSchemaTest() {
     files.put("season", Samples.season());

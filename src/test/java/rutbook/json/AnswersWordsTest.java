@@ -24,6 +24,7 @@ import rutbook.figures.GasFigures;
 import rutbook.figures.LegFigures;
 import rutbook.figures.Need;
 import rutbook.figures.Quantity;
+import rutbook.imports.NotTaken;
 import rutbook.notebook.Bite;
 import rutbook.notebook.End;
 import rutbook.notebook.Fastener;
@@ -101,6 +102,7 @@ class AnswersWordsTest {
           entry("renewed", Renewed.class),
           entry("role", Role.class),
           entry("room", Room.class),
+          entry("notTaken.why", NotTaken.Why.class),
           entry("roomVerdict", FillRoom.Verdict.class),
           entry("sagKind", SagKind.class),
           entry("scope", Scope.class),
