@@ -1,12 +1,11 @@
 package rutbook.app;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static rutbook.app.Ran.run;
 
 import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.ObjectMapper;
-import java.io.ByteArrayOutputStream;
 import java.io.IOException;
-import java.io.PrintStream;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -36,30 +35,10 @@ class CoachCommandsTest {
   private Path season;
   private Path setup;
 
-  /** What the program said and ended with. */
-  private record Ran(int exit, String out, String errors) {}
-
   @BeforeEach
   void aSeason() throws IOException {
     season = Files.write(folder.resolve("season.rutbook"), NotebookJson.write(Samples.season()));
     setup = folder.resolve("to-coach.setup.json");
-  }
-
-  private static Ran run(Object... words) {
-    PrintStream before = System.out;
-    PrintStream beforeErrors = System.err;
-    ByteArrayOutputStream out = new ByteArrayOutputStream();
-    ByteArrayOutputStream errors = new ByteArrayOutputStream();
-    try {
-      System.setOut(new PrintStream(out, true, StandardCharsets.UTF_8));
-      System.setErr(new PrintStream(errors, true, StandardCharsets.UTF_8));
-      int exit = new Main().run(Stream.of(words).map(Object::toString).toArray(String[]::new));
-      return new Ran(
-          exit, out.toString(StandardCharsets.UTF_8), errors.toString(StandardCharsets.UTF_8));
-    } finally {
-      System.setOut(before);
-      System.setErr(beforeErrors);
-    }
   }
 
   private Notebook notebook() throws IOException {

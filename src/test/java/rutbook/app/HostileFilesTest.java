@@ -1,12 +1,11 @@
 package rutbook.app;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static rutbook.app.Ran.run;
 
 import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.ObjectMapper;
-import java.io.ByteArrayOutputStream;
 import java.io.IOException;
-import java.io.PrintStream;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -29,33 +28,13 @@ class HostileFilesTest {
 
   @TempDir private Path folder;
 
-  /** What the program said and ended with. */
-  private record Ran(int exit, String out, String errors) {}
-
-  private static Ran run(String... words) {
-    PrintStream before = System.out;
-    PrintStream beforeErrors = System.err;
-    ByteArrayOutputStream out = new ByteArrayOutputStream();
-    ByteArrayOutputStream errors = new ByteArrayOutputStream();
-    try {
-      System.setOut(new PrintStream(out, true, StandardCharsets.UTF_8));
-      System.setErr(new PrintStream(errors, true, StandardCharsets.UTF_8));
-      int exit = new Main().run(words);
-      return new Ran(
-          exit, out.toString(StandardCharsets.UTF_8), errors.toString(StandardCharsets.UTF_8));
-    } finally {
-      System.setOut(before);
-      System.setErr(beforeErrors);
-    }
-  }
-
   /** Every command refuses it in words, as lines and as JSON, and leaves the folder as it was. */
   private void refused(byte[] bytes) throws IOException {
     Path file = folder.resolve("hostile.rutbook");
     Files.write(file, bytes);
     for (List<String> command :
         List.of(List.of("log"), List.of("check"), List.of("compare"), List.of("rebuild"))) {
-      sentence(run(words(command.get(0), file)));
+      sentence(run((Object[]) words(command.get(0), file)));
     }
     Ran json = run("check", file.toString(), "--json");
     JsonNode answer = new ObjectMapper().readTree(json.out());
