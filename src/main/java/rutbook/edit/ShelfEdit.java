@@ -1,5 +1,6 @@
 package rutbook.edit;
 
+import java.time.LocalDate;
 import java.util.List;
 import java.util.Optional;
 import rutbook.notebook.Bike;
@@ -85,15 +86,40 @@ public sealed interface ShelfEdit extends Edit {
   record PutSheet(BikeId bike, Sheet sheet) implements ShelfEdit {
     @Override
     public Notebook applyTo(Notebook notebook) {
-      Bike next = required(notebook, bike).with(sheet);
-      return Notebook.of(
-          notebook.id(),
-          notebook.shelf().with(next),
-          notebook.entries().stream()
-              .map(entry -> entry.bike().equals(bike) ? NewSettings.unknownIn(entry, next) : entry)
-              .toList(),
-          notebook.ruleChanges(),
-          notebook.display());
+      return under(notebook, required(notebook, bike).with(sheet));
+    }
+  }
+
+  /**
+   * A sheet that began on another day than was noted. Entries between the two days are read against
+   * the sheet that is in force then, and it is refused where one of them cannot be.
+   */
+  record MoveSheet(BikeId bike, LocalDate from, LocalDate to) implements ShelfEdit {
+    @Override
+    public Notebook applyTo(Notebook notebook) {
+      Bike before = required(notebook, bike);
+      Sheet moved = before.sheetOn(from);
+      if (!moved.from().equals(from)) {
+        throw new NotebookException(Fault.NO_SHEET, before.name(), from);
+      }
+      if (before.sheets().stream().anyMatch(each -> each.from().equals(to) && each != moved)) {
+        throw new NotebookException(Fault.TWICE, "sheet", to);
+      }
+      List<Sheet> next =
+          before.sheets().stream()
+              .map(each -> each == moved ? moved.with(to, moved.reason()) : each)
+              .toList();
+      return under(notebook, new Bike(bike, before.name(), next));
+    }
+  }
+
+  /**
+   * A sheet that never was: the one before it holds on, and it is refused where entries need it.
+   */
+  record TakeOutSheet(BikeId bike, LocalDate from) implements ShelfEdit {
+    @Override
+    public Notebook applyTo(Notebook notebook) {
+      return under(notebook, required(notebook, bike).withoutSheet(from));
     }
   }
 
@@ -115,6 +141,20 @@ public sealed interface ShelfEdit extends Edit {
     public Notebook applyTo(Notebook notebook) {
       return notebook.withRuleChanges(changes);
     }
+  }
+
+  /** The notebook with the bike's sheets as they are now; new settings are unknown before. */
+  private static Notebook under(Notebook notebook, Bike next) {
+    return Notebook.of(
+        notebook.id(),
+        notebook.shelf().with(next),
+        notebook.entries().stream()
+            .map(
+                entry ->
+                    entry.bike().equals(next.id()) ? NewSettings.unknownIn(entry, next) : entry)
+            .toList(),
+        notebook.ruleChanges(),
+        notebook.display());
   }
 
   private static Bike required(Notebook notebook, BikeId id) {

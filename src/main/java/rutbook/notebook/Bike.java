@@ -50,6 +50,19 @@ public record Bike(BikeId id, String name, List<Sheet> sheets) {
   }
 
   /**
+   * Without the sheet that began on a day.
+   *
+   * @throws NotebookException when there is none, or it is the only one
+   */
+  public Bike withoutSheet(LocalDate from) {
+    List<Sheet> next = new ArrayList<>(sheets);
+    if (!next.removeIf(each -> each.from().equals(from))) {
+      throw new NotebookException(Fault.NO_SHEET, name, from);
+    }
+    return new Bike(id, name, next);
+  }
+
+  /**
    * The sheet in force on a day.
    *
    * @throws NotebookException when the day is before the first sheet

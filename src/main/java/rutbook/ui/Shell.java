@@ -12,6 +12,7 @@ import javafx.scene.Node;
 import javafx.scene.Scene;
 import javafx.scene.control.Button;
 import javafx.scene.control.ButtonBase;
+import javafx.scene.control.TextArea;
 import javafx.scene.control.Tooltip;
 import javafx.scene.input.KeyCode;
 import javafx.scene.input.KeyEvent;
@@ -57,6 +58,7 @@ final class Shell extends StackPane {
     this.shortcuts = shortcuts();
     setId("shell");
     addEventFilter(KeyEvent.KEY_PRESSED, Shell::enterTouches);
+    addEventFilter(KeyEvent.KEY_PRESSED, Shell::tabLeavesAText);
     frame.setLeft(rail);
     right.getStyleClass().add("desk");
     help = Keys.key("help", "?", () -> go(new Place.Help()));
@@ -142,6 +144,18 @@ final class Shell extends StackPane {
         && !key.isDisabled()) {
       key.fire();
       event.consume();
+    }
+  }
+
+  /** A note is words: Tab goes on from it, as from everything else, and types nothing. */
+  private static void tabLeavesAText(KeyEvent event) {
+    if (event.getCode() == KeyCode.TAB
+        && event.getTarget() instanceof TextArea text
+        && !event.isControlDown()) {
+      event.consume();
+      boolean back = event.isShiftDown();
+      text.fireEvent(
+          new KeyEvent(KeyEvent.KEY_PRESSED, "", "", KeyCode.TAB, back, true, false, false));
     }
   }
 

@@ -63,6 +63,7 @@ class HistoryTest {
   private static final EntryId JOB = new EntryId("job-1");
   private static final EntryId ADVICE = new EntryId("advice-1");
   private static final LocalDate DAY = LocalDate.of(2026, 4, 4);
+  private static final LocalDate LATER = DAY.plusDays(400);
   private static final Feel HARSH = Feel.of(End.FRONT, Section.BRAKING_BUMPS, Symptom.HARSH, 3);
 
   private static Notebook ridden() {
@@ -122,6 +123,8 @@ class HistoryTest {
                 new rutbook.notebook.BikeId("bike-2"), "Other", List.of(Bench.sheet()))),
         new ShelfEdit.RenameBike(Bench.BIKE, "Renamed"),
         new ShelfEdit.PutSheet(Bench.BIKE, Bench.sheet().with(DAY.plusDays(1), "new spring")),
+        new ShelfEdit.MoveSheet(Bench.BIKE, LATER, LATER.plusDays(1)),
+        new ShelfEdit.TakeOutSheet(Bench.BIKE, LATER),
         new ShelfEdit.ChooseUnits(Display.US),
         new ShelfEdit.ChangeRules(
             List.of(new RuleChange("r-1", new java.math.BigDecimal("0.4"), "own motos"))),
@@ -202,7 +205,8 @@ class HistoryTest {
 
   @Test
   void everyEditIsUndoneAndRedone() {
-    Notebook start = ridden();
+    Notebook start =
+        new ShelfEdit.PutSheet(Bench.BIKE, Bench.sheet().with(LATER, "later")).applyTo(ridden());
     for (Edit edit : oneOfEach()) {
       History after = History.of(start).after(edit);
       assertThat(after.present()).as("%s", edit).isNotEqualTo(start);

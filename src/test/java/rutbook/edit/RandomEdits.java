@@ -188,7 +188,14 @@ public final class RandomEdits {
     byType.put("Optional<EndOfDayCheck>", () -> dice.maybe(() -> entries.check(sheet)));
     byType.put("Optional<Amount>", () -> dice.maybe(entries::meter));
     byType.put("java.lang.String", () -> dice.once(2) ? dice.name() : dice.note());
-    byType.put("java.time.LocalDate", () -> entries.head(bike).day());
+    byType.put(
+        "java.time.LocalDate",
+        () ->
+            switch (dice.below(3)) {
+              case 0 -> dice.any(bike.sheets()).from();
+              case 1 -> dice.any(bike.sheets()).from().minusDays(1 + dice.below(3));
+              default -> entries.head(bike).day();
+            });
     byType.put("StepDone", () -> entries.step(job.map(this::sheet).orElse(sheet)));
     byType.put("Outcome", () -> dice.any(Outcome.class));
     byType.put("Answer", entries::answer);

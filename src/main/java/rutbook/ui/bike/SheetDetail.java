@@ -24,6 +24,7 @@ final class SheetDetail extends VBox {
     lines.add(Keys.prose(sheet.reason(), "soft"));
     changes(desk, sheet).forEach(line -> lines.add(Keys.prose(line)));
     lines.add(Rows.keys(show, Keys.key("sheet-close", desk.text("cancel"), close)));
+    lines.add(new SheetDay(desk, sheet, close));
     getChildren().setAll(lines);
   }
 

@@ -96,6 +96,7 @@ public final class HandOverPage extends Page {
     search.setAccessibleText(desk().text("coach.find.setup"));
     search.textProperty().addListener((text, before, now) -> showSetups());
     by.setId("hand-over-by");
+    by.setAccessibleText(desk().text("coach.by"));
     by.textProperty().addListener((text, before, now) -> pack());
     question.setId("hand-over-question");
     question.setPrefRowCount(3);

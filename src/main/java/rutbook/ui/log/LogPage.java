@@ -108,6 +108,7 @@ public final class LogPage extends Page {
 
   private void list() {
     list.setId("log-list");
+    list.setAccessibleText(desk().text("log.title"));
     list.getStyleClass().add("log-list");
     list.setCellFactory(view -> new LogCell(desk(), entryWords));
     list.setOnKeyPressed(
