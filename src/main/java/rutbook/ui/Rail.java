@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.Consumer;
+import javafx.css.PseudoClass;
 import javafx.scene.control.Button;
 import javafx.scene.control.ButtonBase;
 import javafx.scene.control.ToggleButton;
@@ -21,6 +22,9 @@ import rutbook.ui.controls.Keys;
 
 /** The rail at the left: the pages, undo and redo by name, the menu, and whether all is saved. */
 final class Rail extends VBox {
+  /** In a rail lower than this, undo and redo are their signs alone: no name is cut. */
+  private static final double LOW_EM = 44;
+
   private final Desk desk;
   private final List<ToggleButton> pages = new ArrayList<>();
   private final Button undo;
@@ -75,6 +79,13 @@ final class Rail extends VBox {
   /** The first icon brings the font of all of them. */
   static void loadIcons() {
     new FontIcon(MaterialDesignU.UNDO);
+  }
+
+  @Override
+  protected void layoutChildren() {
+    boolean low = getHeight() < LOW_EM * desk.em();
+    pseudoClassStateChanged(PseudoClass.getPseudoClass("low"), low);
+    super.layoutChildren();
   }
 
   void show(Place place) {
