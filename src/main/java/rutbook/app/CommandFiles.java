@@ -3,11 +3,13 @@ package rutbook.app;
 import java.nio.file.Path;
 import java.time.Clock;
 import java.time.LocalDate;
+import java.util.List;
 import java.util.UUID;
 import java.util.function.UnaryOperator;
 import rutbook.cli.Outbox;
 import rutbook.cli.Pen;
 import rutbook.cli.Refusal;
+import rutbook.cli.RutbookCommand;
 import rutbook.edit.Ids;
 import rutbook.file.Disk;
 import rutbook.file.DurableFile;
@@ -25,6 +27,8 @@ import rutbook.words.Phrases;
 
 /** The files of the command line on the disk; what goes wrong is a refusal in words. */
 final class CommandFiles implements Outbox, Pen {
+  private static final String ENDING = ".rutbook";
+
   private final Disk disk;
   private final Clock clock;
   private final Phrases phrases;
@@ -40,6 +44,18 @@ final class CommandFiles implements Outbox, Pen {
   /** The notebook of a file, which is only read. */
   Notebook read(String name) {
     return notebook(name, bytes(name));
+  }
+
+  /** The notebooks of a folder, by name; none is read yet. */
+  List<RutbookCommand.Named> notebooksIn(String folder) {
+    List<Path> paths =
+        done(FileNames.path(folder).then(path -> new FileReading(disk).filesIn(path, ENDING)));
+    return paths.stream()
+        .map(
+            path ->
+                new RutbookCommand.Named(
+                    path.getFileName().toString(), () -> read(path.toString())))
+        .toList();
   }
 
   @Override

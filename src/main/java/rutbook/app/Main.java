@@ -38,7 +38,8 @@ public final class Main {
                 files,
                 new WithoutCommand(disk, phrases, folders(), out, files::read, unforeseen))
             .in(phrases)
-            .with(files);
+            .with(files)
+            .lookingInto(files::notebooksIn);
     return command.execute(
         errors,
         thrown ->

@@ -4,6 +4,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.function.Consumer;
 import java.util.function.Function;
+import java.util.function.Supplier;
 import picocli.CommandLine;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Option;
@@ -43,6 +44,7 @@ import rutbook.words.Phrases;
       RutbookCommand.Log.class,
       RutbookCommand.Compare.class,
       HistoryCommand.class,
+      FindCommand.class,
       NextCommand.class,
       CardCommand.class,
       HandOverCommand.class,
@@ -79,6 +81,15 @@ public final class RutbookCommand implements Runnable {
 
   private Phrases phrases = Phrases.english(Display.METRIC);
   private Optional<Pen> pen = Optional.empty();
+  private Function<String, List<Named>> folders = folder -> List.of();
+
+  /**
+   * A notebook of a folder.
+   *
+   * @param name of its file, without the folder
+   * @param read opens it, or throws a {@link Refusal}
+   */
+  public record Named(String name, Supplier<Notebook> read) {}
 
   /**
    * @param reader opens a notebook by its file name, or throws a {@link Refusal}
@@ -103,6 +114,24 @@ public final class RutbookCommand implements Runnable {
   public RutbookCommand with(Pen newPen) {
     this.pen = Optional.of(newPen);
     return this;
+  }
+
+  /** Looks for the notebooks of a folder with that; without it no folder has any. */
+  public RutbookCommand lookingInto(Function<String, List<Named>> newFolders) {
+    this.folders = newFolders;
+    return this;
+  }
+
+  List<Named> notebooksIn(String folder) {
+    return folders.apply(folder);
+  }
+
+  Terminal terminal() {
+    return terminal;
+  }
+
+  String say(String key, Object... facts) {
+    return phrases.say("Cli", key, facts);
   }
 
   @Override

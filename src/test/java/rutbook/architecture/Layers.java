@@ -57,7 +57,8 @@ final class Layers {
                   "reasoning",
                   "figures",
                   "imports",
-                  "share"),
+                  "share",
+                  "search"),
               row("file"),
               row("imports", "edit", "notebook", "units"),
               Map.entry(

@@ -1,7 +1,7 @@
 package rutbook.bench;
 
+import com.sun.management.OperatingSystemMXBean;
 import java.lang.management.ManagementFactory;
-import java.lang.management.ThreadMXBean;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.Arrays;
@@ -15,9 +15,15 @@ import java.util.Set;
 import java.util.function.Function;
 import rutbook.compare.BikeCheck;
 import rutbook.compare.Comparison;
+import rutbook.compare.FullComparison;
+import rutbook.compare.SettingHistory;
 import rutbook.compare.Subject;
 import rutbook.edit.History;
 import rutbook.edit.MotoEdit;
+import rutbook.figures.ForkFigures;
+import rutbook.figures.Riding;
+import rutbook.figures.SteeringSweep;
+import rutbook.json.RulesJson;
 import rutbook.notebook.Bench;
 import rutbook.notebook.Change;
 import rutbook.notebook.End;
@@ -34,16 +40,21 @@ import rutbook.notebook.Renewed;
 import rutbook.notebook.Scope;
 import rutbook.notebook.Section;
 import rutbook.notebook.Setup;
+import rutbook.notebook.Sheet;
 import rutbook.notebook.Symptom;
 import rutbook.notebook.Timeline;
 import rutbook.notebook.Track;
+import rutbook.reasoning.NextChange;
+import rutbook.reasoning.RuleBook;
 import rutbook.rebuild.Advisor;
 import rutbook.rebuild.BaselineMotos;
 import rutbook.rebuild.PlanFrom;
 import rutbook.rebuild.Planner;
 import rutbook.rebuild.ServiceBoard;
 import rutbook.rebuild.ShopSheet;
+import rutbook.units.Amount;
 import rutbook.units.Display;
+import rutbook.units.Length;
 
 /**
  * How long what is computed from a notebook takes at 100, 1,000 and 10,000 sessions, and the power
@@ -57,9 +68,16 @@ public final class GrowthBench {
   /** Within one frame nobody waits, and what is measured is the processor's cache. */
   private static final double ONE_FRAME = 16;
 
+  private static final RuleBook RULES = RulesJson.ofTheTrade();
   private static final int[] SESSIONS = {100, 1_000, 10_000};
-  private static final int ROUNDS = 20;
+  private static final int FEWEST_ROUNDS = 4;
   private static final int WARM_UP = 1_000;
+
+  /** Nanoseconds of the processor that are filled with rounds. */
+  private static final long ENOUGH = 1_000_000_000L;
+
+  private static final OperatingSystemMXBean SYSTEM =
+      (OperatingSystemMXBean) ManagementFactory.getOperatingSystemMXBean();
 
   private GrowthBench() {}
 
@@ -70,7 +88,8 @@ public final class GrowthBench {
         Locale.ROOT, "%-34s %10d %10d %10d   power%n", "ms at sessions:", 100, 1_000, 10_000);
     for (Map.Entry<String, Function<Notebook, Object>> each : jobs().entrySet()) {
       double[] millis = new double[SESSIONS.length];
-      for (int round = 0; round < WARM_UP; round++) {
+      long start = SYSTEM.getProcessCpuTime();
+      for (int i = 0; i < WARM_UP && SYSTEM.getProcessCpuTime() - start < 2 * ENOUGH; i++) {
         each.getValue().apply(notebooks.get(0));
       }
       for (int i = 0; i < SESSIONS.length; i++) {
@@ -96,6 +115,10 @@ public final class GrowthBench {
     jobs.put("hours since every service", GrowthBench::hours);
     jobs.put("check of the bike", book -> BikeCheck.of(timeline(book)));
     jobs.put("two tracks compared", GrowthBench::compared);
+    jobs.put("two tracks over all sessions", GrowthBench::fullyCompared);
+    jobs.put("history of every setting", book -> SettingHistory.of(timeline(book)));
+    jobs.put("curves of what is on the bike", GrowthBench::curves);
+    jobs.put("next change", book -> NextChange.of(book, Bench.BIKE, RULES));
     jobs.put("plan of a rebuild", book -> Planner.plan(from(book), Advisor.SILENT));
     jobs.put("sheet for the shop", book -> ShopSheet.of(book.shelf(), timeline(book), from(book)));
     jobs.put("motos on the baseline", GrowthBench::onBaseline);
@@ -119,6 +142,24 @@ public final class GrowthBench {
     return Comparison.of(
         Subject.best(timeline, tracks.get(0)).orElseThrow(),
         Subject.best(timeline, tracks.get(1)).orElseThrow());
+  }
+
+  private static Object fullyCompared(Notebook notebook) {
+    Timeline timeline = timeline(notebook);
+    List<Track> tracks = notebook.shelf().tracks();
+    return FullComparison.of(
+        timeline,
+        Subject.best(timeline, tracks.get(0)).orElseThrow(),
+        Subject.best(timeline, tracks.get(1)).orElseThrow());
+  }
+
+  private static Object curves(Notebook notebook) {
+    Timeline timeline = timeline(notebook);
+    Riding riding = Riding.of(notebook.shelf(), timeline);
+    Sheet sheet = timeline.bike().latestSheet();
+    return List.of(
+        ForkFigures.of(sheet, timeline.now(), riding),
+        SteeringSweep.of(sheet, timeline.now(), Amount.of(0, Length.MILLIMETRE)));
   }
 
   private static PlanFrom from(Notebook notebook) {
@@ -147,18 +188,22 @@ public final class GrowthBench {
         notebook.display());
   }
 
-  /** The least of several rounds, as time of the processor: what else runs here does not count. */
+  /**
+   * The mean of many rounds, as time of the processor over all threads: what else runs here does
+   * not count. The system counts it in hundredths of a second, so a second is filled.
+   */
   private static double millis(Function<Notebook, Object> job, Notebook notebook) {
-    ThreadMXBean clock = ManagementFactory.getThreadMXBean();
-    double least = Double.MAX_VALUE;
-    for (int round = 0; round < ROUNDS; round++) {
-      long start = clock.getCurrentThreadCpuTime();
+    long start = SYSTEM.getProcessCpuTime();
+    long spent = 0;
+    int rounds = 0;
+    while (rounds < FEWEST_ROUNDS || spent < ENOUGH) {
       if (job.apply(notebook) == null) {
         throw new AssertionError("nothing came out");
       }
-      least = Math.min(least, (clock.getCurrentThreadCpuTime() - start) / 1e6);
+      spent = SYSTEM.getProcessCpuTime() - start;
+      rounds++;
     }
-    return least;
+    return spent / 1e6 / rounds;
   }
 
   /** So many sessions of three motos, several on a day, with changes, sag and hours in between. */

@@ -88,6 +88,10 @@ class AnswersSchemaTest {
     return files.get(name);
   }
 
+  private RutbookCommand.Named named(String name) {
+    return new RutbookCommand.Named(name, () -> read(name));
+  }
+
   private void answer(String... words) throws IOException {
     out.reset();
     Terminal terminal =
@@ -97,6 +101,7 @@ class AnswersSchemaTest {
     int exit =
         new RutbookCommand(terminal, this::read, (name, bytes, replace) -> {}, new NoProgram())
             .with(pen)
+            .lookingInto(folder -> List.of(named("season"), named("whole"), named("broken")))
             .execute(
                 beside,
                 logged::add,
@@ -163,6 +168,9 @@ class AnswersSchemaTest {
     answer("hand-over", "season", "2026-10-17#1", "--preview", "--with", "places,notes,weight");
     answer("take-back", "handed", "answer");
     answer("take-back", "handed", "answer", "--accept", "fork-compression");
+    answer("find", "shelf", "2026");
+    answer("find", "shelf", "\"whoops\"");
+    answer("find", "shelf", "nowhere", "at", "all");
     answer("log", "broken");
     for (Finding each : findings()) {
       look(

@@ -8,6 +8,7 @@ import java.io.PrintStream;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.List;
 import java.util.Map;
 import java.util.TreeMap;
 import org.junit.jupiter.api.Test;
@@ -28,6 +29,7 @@ class GoldenAnswersTest {
       new TreeMap<>(
           Map.ofEntries(
               Map.entry("history", "history season --setting tube-above-clamp"),
+              Map.entry("find", "find shelf kestrel quarter"),
               Map.entry("log", "log season"),
               Map.entry("compare", "compare season 2026-10-17#1 2026-10-17#2"),
               Map.entry("next", "next season --at 2026-10-17#1"),
@@ -62,6 +64,7 @@ class GoldenAnswersTest {
             new PenInHand(notebooks, HandedSeason.TODAY)
                 .file("answer.setup.json", HandedSeason.answer(season))
                 .file("table.csv", Tables.laps()))
+        .lookingInto(folder -> List.of(new RutbookCommand.Named("season", () -> season)))
         .execute(
             terminal,
             thrown -> {

@@ -44,13 +44,14 @@ class EditingSoakTest {
     life.live(1_000); // classes are loaded and code is compiled by then
     double[] heap = new double[20];
     for (int i = 0; i < heap.length; i++) {
-      life.live(1_000);
+      life.live(1_400);
       life.startAgain(Notebooks.of(i, 10)); // so that what is held is of one size
       heap[i] = usedMebibytes();
     }
     System.out.printf(
         "%d edits taken, %d refused, %d undone, %d restarts, %d saves; MiB used: %s%n",
         life.taken, life.refused, life.undone, life.restarts, life.saves, Arrays.toString(heap));
+    assertThat(life.taken).isGreaterThan(20_000);
     double first = Arrays.stream(heap, 0, 5).average().orElseThrow();
     double last = Arrays.stream(heap, 15, 20).average().orElseThrow();
     assertThat(last / first).as("heap at the end to that at the start").isLessThan(1.15);

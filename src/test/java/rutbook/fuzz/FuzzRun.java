@@ -50,6 +50,7 @@ public final class FuzzRun {
         switch (arguments[0]) {
           case "notebook" -> new Target(NotebookFuzz.class, notebooks(), schemaWords("notebook"));
           case "setup" -> new Target(SetupFuzz.class, setups(), schemaWords("notebook"));
+          case "table" -> new Target(TableFuzz.class, tables(), signs());
           case "typed" -> new Target(TypedFuzz.class, typed(), signs());
           default -> throw new IllegalArgumentException(arguments[0]);
         };
@@ -118,6 +119,19 @@ public final class FuzzRun {
         seeds.put("setup-" + seeds.size(), compact);
       }
     }
+    return seeds;
+  }
+
+  private static Map<String, byte[]> tables() {
+    Map<String, byte[]> seeds = new LinkedHashMap<>();
+    List<String> examples =
+        List.of(
+            "Rider,Lap,Time\nA. Rider,1,1:52.345\nA. Rider,2,1:51.9\n",
+            "sep=;\nTag;Runde;Zeit\n03.05.2026;1;112,345\n",
+            "lap\ttime\n1\t112.3\n2\t\"1:51,9\"\n",
+            "Date,Track,Fork rebound,Shock rebound,Note\n2026-05-03,Hollow,12 clicks,9,\"a, b\"\n",
+            "Setting;03.05.2026;10.05.2026\nFork rebound;12;14\nFork oil;335 mL;340\n");
+    examples.forEach(each -> seeds.put("table-" + seeds.size(), bytes(each)));
     return seeds;
   }
 
