@@ -139,7 +139,7 @@ public final class LapGuess {
     if (sum.isPresent()) {
       return List.of(sum.get());
     }
-    if (laps.size() > 1 && laps.stream().allMatch(column -> named(column, SECTOR))) {
+    if (laps.stream().allMatch(column -> named(column, SECTOR))) {
       return laps;
     }
     List<Integer> whole = laps.stream().filter(column -> !named(column, SECTOR)).toList();

@@ -47,6 +47,13 @@ class LapImportTest {
     assertThat(mapping.text()).isEqualTo("time=5,number=4,rider=3,unit=seconds");
   }
 
+  /** Found by fuzzing. */
+  @Test
+  void oneSectorAloneIsTakenForTheLap() {
+    Grid grid = grid("Lap,S1\n1,0:41.2\n2,0:38.1\n3,0:40.0\n");
+    assertThat(LapGuess.of(grid).text()).startsWith("time=2,");
+  }
+
   @Test
   void withoutHeadingsTheValuesAreEnough() {
     String bare = CLUB_DAY.substring(CLUB_DAY.indexOf('\n') + 1);
