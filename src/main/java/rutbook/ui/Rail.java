@@ -23,7 +23,7 @@ import rutbook.ui.controls.Keys;
 /** The rail at the left: the pages, undo and redo by name, the menu, and whether all is saved. */
 final class Rail extends VBox {
   /** In a rail lower than this, undo and redo are their signs alone: no name is cut. */
-  private static final double LOW_EM = 44;
+  private static final double LOW_EM = 50;
 
   private final Desk desk;
   private final List<ToggleButton> pages = new ArrayList<>();

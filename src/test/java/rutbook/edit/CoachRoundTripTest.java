@@ -49,6 +49,7 @@ import rutbook.units.Amount;
  */
 class CoachRoundTripTest {
   private static final LocalDate TODAY = LocalDate.of(2027, 3, 1);
+  private static final EntryId RECORD = new EntryId("own-record");
 
   private final Set<Standing> seen = EnumSet.noneOf(Standing.class);
   private int recordsGone;
@@ -90,7 +91,7 @@ class CoachRoundTripTest {
 
   private static Entry.HandedOver record(Bike bike, SetupFile file) {
     return new Entry.HandedOver(
-        Head.of(new EntryId("own-record"), bike.id(), TODAY.minusDays(9), 0),
+        Head.of(RECORD, bike.id(), TODAY.minusDays(9), 0),
         file.handOver().id(),
         file.snapshot(),
         SetupJson.checksum(file));
@@ -124,6 +125,9 @@ class CoachRoundTripTest {
       }
     }
     Notebook now = history.present();
+    if (dice.once(12)) {
+      now = new EntryEdit.Remove(RECORD).applyTo(now);
+    }
     return dice.once(2) ? lessOn(now, bike, dice) : now;
   }
 

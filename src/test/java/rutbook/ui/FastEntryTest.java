@@ -124,7 +124,7 @@ class FastEntryTest extends WindowTest {
     push(KeyCode.TAB);
     push(KeyCode.DIGIT1);
     settle();
-    tabTo("trust-1");
+    backTo("trust-1");
     push(KeyCode.DIGIT8);
     settle();
     assertThat(newest().report().feel()).contains(KICKS.withSeverity(0), HARSH.withSeverity(1));
@@ -150,6 +150,16 @@ class FastEntryTest extends WindowTest {
       passed.add(focused());
       assertThat(passed).as("on the way to " + id).hasSizeLessThan(30);
       push(KeyCode.TAB);
+    }
+  }
+
+  /** Trust stands above: a few presses back, instead of once around the window. */
+  private void backTo(String id) {
+    List<String> passed = new ArrayList<>();
+    while (!focused().equals(id)) {
+      passed.add(focused());
+      assertThat(passed).as("on the way back to " + id).hasSizeLessThan(10);
+      push(KeyCode.SHIFT, KeyCode.TAB);
     }
   }
 

@@ -186,7 +186,7 @@ class PaperPageTest extends WindowTest {
     assertThat(
             row.lookupAll(".label").stream()
                 .map(each -> ((javafx.scene.control.Label) each).getText()))
-        .anyMatch(said -> said.startsWith("12.5 h, done on May 15, 2026, entered from paper"));
+        .anyMatch(said -> said.startsWith("12.5 h, done on 15 May 2026, entered from paper"));
   }
 
   @Test

@@ -1,0 +1,88 @@
+package rutbook.ui;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.util.ArrayList;
+import java.util.List;
+import javafx.scene.Node;
+import javafx.scene.Parent;
+import javafx.scene.control.Labeled;
+import javafx.scene.text.Text;
+import javafx.stage.Stage;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.EnumSource;
+import org.testfx.framework.junit5.ApplicationTest;
+import org.testfx.util.WaitForAsyncUtils;
+import rutbook.words.Language;
+
+/** In a small window no page shows a text that had to be cut, in any language. */
+class CutTextTest extends ApplicationTest {
+  /**
+   * What a rider typed may be longer than any place for it, a side of a comparison has a track's
+   * name in it, and what was chosen from a list is whole in the list.
+   */
+  private static final List<String> MAY_BE_CUT = List.of("typed", "side", "list-cell");
+
+  @ParameterizedTest
+  @EnumSource(Language.class)
+  void noTextIsCutOnAnyPage(Language language) {
+    List<String> cut = new ArrayList<>();
+    for (Pictures.View view : Pictures.views()) {
+      Pictures.Take take = new Pictures.Take(1024, 640, Theme.LIGHT, TextSize.NORMAL).in(language);
+      Stage stage = Pictures.open(view, take);
+      WaitForAsyncUtils.waitForAsyncFx(
+          20_000,
+          () -> {
+            collect(view.name(), stage.getScene().getRoot(), cut);
+            stage.hide();
+          });
+    }
+    assertThat(cut.stream().distinct()).isEmpty();
+  }
+
+  @Test
+  void aCutTextIsSeen() {
+    List<String> cut = new ArrayList<>();
+    WaitForAsyncUtils.waitForAsyncFx(
+        20_000,
+        () -> {
+          javafx.scene.control.Label label = new javafx.scene.control.Label("A long sentence here");
+          label.setId("narrow");
+          label.setMaxWidth(50);
+          javafx.scene.layout.VBox box = new javafx.scene.layout.VBox(label);
+          new javafx.scene.Scene(box, 400, 100);
+          box.applyCss();
+          box.layout();
+          collect("here", box, cut);
+        });
+    assertThat(cut).containsExactly("here: narrow “A long sentence here”");
+  }
+
+  private static void collect(String view, Node node, List<String> cut) {
+    if (!node.isVisible() || node.getStyleClass().stream().anyMatch(MAY_BE_CUT::contains)) {
+      return;
+    }
+    if (node instanceof Labeled labeled && isCut(labeled)) {
+      String name = labeled.getId() == null ? "" + labeled.getStyleClass() : labeled.getId();
+      cut.add(view + ": " + name + " “" + labeled.getText() + "”");
+    }
+    if (node instanceof Parent parent) {
+      parent.getChildrenUnmodifiable().forEach(child -> collect(view, child, cut));
+    }
+  }
+
+  private static boolean isCut(Labeled labeled) {
+    String whole = labeled.getText();
+    return whole != null
+        && !whole.isBlank()
+        && labeled.getChildrenUnmodifiable().stream()
+            .filter(Text.class::isInstance)
+            .map(child -> ((Text) child).getText())
+            .anyMatch(
+                shown ->
+                    shown.isEmpty()
+                        || shown.endsWith(labeled.getEllipsisString())
+                            && !whole.endsWith(labeled.getEllipsisString()));
+  }
+}
