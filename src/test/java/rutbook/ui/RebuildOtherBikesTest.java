@@ -275,11 +275,21 @@ class RebuildOtherBikesTest extends WindowTest {
    */
   @Test
   void whateverIsTouchedTheBoundsOfThePlanHold() {
-    for (long seed = 1; seed <= 3; seed++) {
+    touchWhateverComes(1, 25);
+  }
+
+  @org.junit.jupiter.api.Tag("long")
+  @Test
+  void whateverIsTouchedTheBoundsOfThePlanHoldAtLength() {
+    touchWhateverComes(3, 60);
+  }
+
+  private void touchWhateverComes(int seeds, int touches) {
+    for (long seed = 1; seed <= seeds; seed++) {
       Random random = new Random(seed);
       begin(Bench.notebook(), Scope.FORK, Renewed.OIL);
       Notebook start = editor.present();
-      for (int i = 0; i < 60; i++) {
+      for (int i = 0; i < touches; i++) {
         Optional<Step> step = plan().next();
         if (step.isEmpty()) {
           break;
@@ -287,7 +297,7 @@ class RebuildOtherBikesTest extends WindowTest {
         any(step.get(), random);
         hold();
       }
-      for (int i = 0; i < 200; i++) {
+      for (int i = 0; i < 200 && !editor.present().equals(start); i++) {
         interact(editor::undo);
       }
       assertThat(editor.present()).isEqualTo(start);
