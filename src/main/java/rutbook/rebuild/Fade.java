@@ -3,11 +3,10 @@ package rutbook.rebuild;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.EnumMap;
+import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import java.util.Set;
-import java.util.TreeSet;
 import rutbook.notebook.End;
 import rutbook.notebook.Entry;
 import rutbook.notebook.Feel;
@@ -17,7 +16,7 @@ import rutbook.notebook.ServiceItem;
 import rutbook.notebook.ServiceKind;
 import rutbook.notebook.Symptom;
 import rutbook.notebook.Timeline;
-import rutbook.stats.LeastSquares;
+import rutbook.stats.CommonSlope;
 
 /**
  * Whether the notebook's own feel gets worse with hours since an oil: the symptom that rises most
@@ -128,50 +127,42 @@ public record Fade(
   }
 
   private static Optional<Line> line(Symptom symptom, List<Ridden> all) {
-    List<Ridden> kept = all.stream().filter(each -> spanned(all, each.oil())).toList();
-    List<Integer> oils = new ArrayList<>(oils(kept));
-    if (kept.size() < LEAST_SESSIONS || kept.size() < oils.size() + 3) {
+    Map<Integer, Span> spans = new HashMap<>();
+    all.forEach(each -> spans.merge(each.oil(), Span.at(each.hours()), Span::with));
+    List<Ridden> kept = all.stream().filter(each -> spans.get(each.oil()).saysSomething()).toList();
+    long oils = spans.values().stream().filter(Span::saysSomething).count();
+    if (kept.size() < LEAST_SESSIONS || kept.size() < oils + 3) {
       return Optional.empty();
     }
-    double[][] x = new double[kept.size()][oils.size()];
-    double[] y = new double[kept.size()];
-    for (int i = 0; i < y.length; i++) {
-      x[i][0] = kept.get(i).hours();
-      int level = oils.indexOf(kept.get(i).oil());
-      if (level > 0) {
-        x[i][level] = 1;
-      }
-      y[i] = kept.get(i).severity();
-    }
-    LeastSquares fit = LeastSquares.fit(x, y);
-    return fit.standardErrors()[1] > 0
+    CommonSlope fit =
+        CommonSlope.fit(
+            kept.stream().mapToInt(Ridden::oil).toArray(),
+            kept.stream().mapToDouble(Ridden::hours).toArray(),
+            kept.stream().mapToDouble(Ridden::severity).toArray());
+    return fit.standardError() > 0
         ? Optional.of(
             new Line(
                 symptom,
-                fit.coefficients()[1],
-                fit.halfInterval(1),
-                fit.chance(1),
+                fit.slope(),
+                fit.halfInterval(),
+                fit.chance(),
                 kept.stream().mapToInt(Ridden::motos).sum(),
                 kept.size()))
         : Optional.empty();
   }
 
-  /** Whether the sessions on an oil lie far enough apart to say anything of it. */
-  private static boolean spanned(List<Ridden> all, int oil) {
-    double least = Double.POSITIVE_INFINITY;
-    double most = Double.NEGATIVE_INFINITY;
-    for (Ridden each : all) {
-      if (each.oil() == oil) {
-        least = Math.min(least, each.hours());
-        most = Math.max(most, each.hours());
-      }
+  /** How far apart the sessions on one oil lie, in hours since it. */
+  private record Span(double least, double most) {
+    static Span at(double hours) {
+      return new Span(hours, hours);
     }
-    return most - least >= LEAST_HOURS;
-  }
 
-  private static Set<Integer> oils(List<Ridden> kept) {
-    Set<Integer> oils = new TreeSet<>();
-    kept.forEach(each -> oils.add(each.oil()));
-    return oils;
+    Span with(Span other) {
+      return new Span(Math.min(least, other.least), Math.max(most, other.most));
+    }
+
+    boolean saysSomething() {
+      return most - least >= LEAST_HOURS;
+    }
   }
 }
