@@ -1,8 +1,11 @@
 package rutbook.notebook;
 
+import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.OptionalInt;
+import java.util.stream.IntStream;
 import rutbook.units.Amount;
 import rutbook.units.Duration;
 
@@ -13,17 +16,22 @@ public final class Hours {
   /** Hours run up to and including each entry, in the order of the timeline. */
   private final double[] run;
 
+  /** Places of the few entries that may say that a service was done, oldest first. */
+  private final int[] work;
+
   private final Optional<Amount> meter;
 
-  private Hours(Timeline timeline, double[] run, Optional<Amount> meter) {
+  private Hours(Timeline timeline, double[] run, int[] work, Optional<Amount> meter) {
     this.timeline = timeline;
     this.run = run;
+    this.work = work;
     this.meter = meter;
   }
 
   static Hours of(Timeline timeline) {
     List<Entry> entries = timeline.entries();
     double[] run = new double[entries.size()];
+    IntStream.Builder work = IntStream.builder();
     double total = 0;
     OptionalDouble meter = OptionalDouble.empty();
     Optional<Amount> reads = Optional.empty();
@@ -41,9 +49,12 @@ public final class Hours {
         }
         meter = OptionalDouble.of(Math.max(hours(read), meter.orElse(0)));
       }
+      if (entry instanceof Entry.Serviced || entry instanceof Entry.RebuildJob) {
+        work.add(i);
+      }
       run[i] = total;
     }
-    return new Hours(timeline, run, reads);
+    return new Hours(timeline, run, work.build().toArray(), reads);
   }
 
   /**
@@ -75,29 +86,40 @@ public final class Hours {
 
   /** Hours since a service item was last done; since the first reading when it never was. */
   public double since(ServiceItem item) {
-    List<Entry> entries = timeline.entries();
-    for (int i = run.length - 1; i >= 0; i--) {
-      if (settles(entries.get(i), item)) {
-        return total() - run[i];
-      }
-    }
-    return total();
+    OptionalInt done = lastDone(item);
+    return done.isPresent() ? total() - run[done.getAsInt()] : total();
   }
 
   /** Hours since a service item was last done at each entry of the timeline, in its order. */
   public double[] sinceAtEach(ServiceItem item) {
-    double[] since = new double[run.length];
-    double last = 0;
-    for (int i = 0; i < run.length; i++) {
-      last = settles(timeline.entries().get(i), item) ? run[i] : last;
-      since[i] = run[i] - last;
+    double[] since = run.clone();
+    int[] done = done(item);
+    for (int i = 0; i < done.length; i++) {
+      int next = i + 1 < done.length ? done[i + 1] : run.length;
+      for (int place = done[i]; place < next; place++) {
+        since[place] = run[place] - run[done[i]];
+      }
     }
     return since;
   }
 
   /** Whether the notebook ever says that the item was done. */
   public boolean everDone(ServiceItem item) {
-    return timeline.entries().stream().anyMatch(entry -> settles(entry, item));
+    return lastDone(item).isPresent();
+  }
+
+  private OptionalInt lastDone(ServiceItem item) {
+    for (int i = work.length - 1; i >= 0; i--) {
+      if (settles(timeline.entries().get(work[i]), item)) {
+        return OptionalInt.of(work[i]);
+      }
+    }
+    return OptionalInt.empty();
+  }
+
+  /** Places of the entries that say that an item was done, oldest first. */
+  private int[] done(ServiceItem item) {
+    return Arrays.stream(work).filter(i -> settles(timeline.entries().get(i), item)).toArray();
   }
 
   /** Whether an entry says that a service item was done. */

@@ -57,13 +57,14 @@ public record Fade(
   record Ridden(double hours, int oil, double severity, int motos) {}
 
   /** Of an oil; empty for other services and where too little was rated. */
-  static Optional<Fade> of(Timeline timeline, ServiceItem item) {
+  static Optional<Fade> of(Timeline timeline, Hours hours, ServiceItem item) {
     boolean oil = item.kind() == ServiceKind.FORK_OIL || item.kind() == ServiceKind.SHOCK_OIL;
-    return oil ? clearest(item.end(), ridden(timeline, item)) : Optional.empty();
+    return oil ? clearest(item.end(), ridden(timeline, hours, item)) : Optional.empty();
   }
 
-  private static Map<Symptom, List<Ridden>> ridden(Timeline timeline, ServiceItem item) {
-    double[] since = timeline.hours().sinceAtEach(item);
+  private static Map<Symptom, List<Ridden>> ridden(
+      Timeline timeline, Hours hours, ServiceItem item) {
+    double[] since = hours.sinceAtEach(item);
     Map<Symptom, List<Ridden>> all = new EnumMap<>(Symptom.class);
     int oil = 0;
     for (int i = 0; i < since.length; i++) {

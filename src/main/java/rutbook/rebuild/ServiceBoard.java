@@ -48,7 +48,7 @@ public record ServiceBoard(List<ServiceLine> lines, OptionalDouble hoursPerWeek)
               hours.everDone(item),
               Due.of(since, interval),
               forecast(today, left, pace),
-              Fade.of(timeline, item)));
+              Fade.of(timeline, hours, item)));
     }
     return new ServiceBoard(lines, pace);
   }

@@ -39,6 +39,8 @@ import rutbook.notebook.Reading;
 import rutbook.notebook.Renewed;
 import rutbook.notebook.Scope;
 import rutbook.notebook.Section;
+import rutbook.notebook.ServiceId;
+import rutbook.notebook.ServiceItem;
 import rutbook.notebook.Setup;
 import rutbook.notebook.Sheet;
 import rutbook.notebook.Symptom;
@@ -206,7 +208,7 @@ public final class GrowthBench {
     return spent / 1e6 / rounds;
   }
 
-  /** So many sessions of three motos, several on a day, with changes, sag and hours in between. */
+  /** So many sessions of three motos, several on a day, with what is done in between. */
   private static Notebook notebook(int sessions) {
     List<Entry> entries = new ArrayList<>(List.of(Bench.baseline(Bench.setup())));
     for (int i = 0; i < sessions; i++) {
@@ -219,9 +221,20 @@ public final class GrowthBench {
           Bench.session("s-" + i, day, i % 2 == 0 ? Bench.HOLLOW : Bench.DUNE, start, motos(i))
               .with(head));
       Head between = Head.of(new EntryId("b-" + i), Bench.BIKE, day, 2 * (i % 3) + 1);
-      entries.add(i % 2 == 0 ? new Entry.Adjusted(between, List.of(change(i))) : sag(between, i));
+      entries.add(between(i, between));
     }
     return Notebook.of(new NotebookId("bench"), Bench.shelf(), entries, List.of(), Display.METRIC);
+  }
+
+  /** Clickers turned or sag measured; every forty hours new oil. */
+  private static Entry between(int session, Head head) {
+    if (session % 40 == 39) {
+      List<ServiceId> oils = Bench.services().stream().map(ServiceItem::id).toList();
+      return new Entry.Serviced(head, oils, "me");
+    }
+    return session % 2 == 0
+        ? new Entry.Adjusted(head, List.of(change(session)))
+        : sag(head, session);
   }
 
   private static Change change(int number) {
