@@ -13,7 +13,8 @@ import org.testfx.util.WaitForAsyncUtils;
  * is missing, the tests fail with the name of its package instead of a trace of the loader.
  */
 public final class ToolkitStarts implements BeforeAllCallback {
-  private static final long LONGEST_MILLIS = 60_000;
+  /** A busy machine may take long to show a window; that is no fault of the program. */
+  private static final long LONGEST_MILLIS = 180_000;
 
   @Override
   public void beforeAll(ExtensionContext context) throws Exception {
@@ -21,6 +22,8 @@ public final class ToolkitStarts implements BeforeAllCallback {
       return;
     }
     try {
+      FxToolkit.toolkitContext().setLaunchTimeoutInMillis(LONGEST_MILLIS);
+      FxToolkit.toolkitContext().setSetupTimeoutInMillis(LONGEST_MILLIS);
       FxToolkit.registerPrimaryStage();
       Platform.setImplicitExit(false);
       WaitForAsyncUtils.waitForAsyncFx(LONGEST_MILLIS, () -> new Text("x").getLayoutBounds());
