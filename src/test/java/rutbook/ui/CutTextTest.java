@@ -32,7 +32,7 @@ class CutTextTest extends ApplicationTest {
       Pictures.Take take = new Pictures.Take(1024, 640, Theme.LIGHT, TextSize.NORMAL).in(language);
       Stage stage = Pictures.open(view, take);
       WaitForAsyncUtils.waitForAsyncFx(
-          20_000,
+          60_000,
           () -> {
             collect(view.name(), stage.getScene().getRoot(), cut);
             stage.hide();
@@ -45,7 +45,7 @@ class CutTextTest extends ApplicationTest {
   void aCutTextIsSeen() {
     List<String> cut = new ArrayList<>();
     WaitForAsyncUtils.waitForAsyncFx(
-        20_000,
+        60_000,
         () -> {
           javafx.scene.control.Label label = new javafx.scene.control.Label("A long sentence here");
           label.setId("narrow");

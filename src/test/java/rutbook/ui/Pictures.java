@@ -255,16 +255,16 @@ public final class Pictures {
   static void take(View view, Take take, File file) throws IOException {
     Stage stage = open(view, take);
     WritableImage image =
-        WaitForAsyncUtils.waitForAsyncFx(20_000, () -> stage.getScene().snapshot(null));
+        WaitForAsyncUtils.waitForAsyncFx(60_000, () -> stage.getScene().snapshot(null));
     write(image, file);
-    WaitForAsyncUtils.waitForAsyncFx(20_000, stage::hide);
+    WaitForAsyncUtils.waitForAsyncFx(60_000, stage::hide);
   }
 
   /** A window that shows the view, laid out, to be hidden by who asked. */
   static Stage open(View view, Take take) {
     Stage[] stage = new Stage[1];
     WaitForAsyncUtils.waitForAsyncFx(
-        20_000,
+        60_000,
         () -> {
           stage[0] = new Stage();
           WindowMemory.Look look =
