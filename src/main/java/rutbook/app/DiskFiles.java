@@ -10,13 +10,10 @@ import java.util.function.Consumer;
 import java.util.function.Supplier;
 import rutbook.edit.Ids;
 import rutbook.file.Autosaver;
-import rutbook.file.Backup;
 import rutbook.file.Disk;
 import rutbook.file.DurableFile;
 import rutbook.file.FileFault;
-import rutbook.file.NotebookFile;
 import rutbook.file.Outcome;
-import rutbook.file.Recovery;
 import rutbook.file.SaveState;
 import rutbook.notebook.Notebook;
 import rutbook.notebook.NotebookId;
@@ -26,7 +23,7 @@ import rutbook.words.Phrases;
 
 /** The window's files on the real disk: work on a worker, answers on the window's thread. */
 final class DiskFiles implements NotebookFiles {
-  private static final String AREA = "App";
+  static final String AREA = "App";
 
   /** What it works with. */
   record Means(
@@ -34,6 +31,7 @@ final class DiskFiles implements NotebookFiles {
 
   private final Means means;
   private final DurableFile durable;
+  private final Opening opening;
   private final Phrases phrases;
   private final FileWords words;
   private final Remembered remembered;
@@ -50,6 +48,7 @@ final class DiskFiles implements NotebookFiles {
     this.words = new FileWords(phrases, means.clock().getZone());
     this.remembered = remembered;
     this.told = told;
+    this.opening = new Opening(means, durable, phrases, told, this::inBackground);
   }
 
   Optional<OpenNotebook> present() {
@@ -110,8 +109,7 @@ final class DiskFiles implements NotebookFiles {
 
   @Override
   public void open(Path path, Consumer<Answer> answer) {
-    afterFlush(
-        answer, () -> opened(path, NotebookFile.open(means.disk(), durable, path, means.clock())));
+    afterFlush(answer, () -> opening.open(path));
   }
 
   @Override
@@ -121,23 +119,19 @@ final class DiskFiles implements NotebookFiles {
   }
 
   /** Opens a new file with this notebook in it; also how a first run gets its sample. */
-  Result created(Path path, Notebook notebook) {
-    byte[] bytes = means.codec().write().apply(notebook);
-    return opened(
-        path,
-        NotebookFile.create(
-            means.disk(), durable, path, bytes, NotebookFile.IfThere.REFUSE, means.clock()));
+  Opening.Result created(Path path, Notebook notebook) {
+    return opening.create(path, notebook);
   }
 
   /** Opens without a window, before there is one. */
-  Result openNow(Path path) {
-    return opened(path, NotebookFile.open(means.disk(), durable, path, means.clock()));
+  Opening.Result openNow(Path path) {
+    return opening.open(path);
   }
 
   @Override
   public void copyTo(Path path, Consumer<Answer> answer) {
     if (open.isEmpty()) {
-      inBackgroundResult(answer, () -> created(path, nowhere.orElseThrow()));
+      inBackground(answer, () -> created(path, nowhere.orElseThrow()));
       return;
     }
     Notebook copy = open.get().notebook().copiedAs(new NotebookId(means.ids().next()));
@@ -148,7 +142,8 @@ final class DiskFiles implements NotebookFiles {
               means.disk().exists(path)
                   ? Outcome.refused(new FileFault.AlreadyThere(path))
                   : durable.write(path, means.codec().write().apply(copy));
-          return written.<Answer>fold(done -> new Answer.Done(), this::refused);
+          Answer said = written.fold(done -> new Answer.Done(), opening::refused);
+          return new Opening.Result(said, Optional.empty());
         });
   }
 
@@ -211,100 +206,40 @@ final class DiskFiles implements NotebookFiles {
   private void keepAsCopy(Consumer<Answer> answer) {
     OpenNotebook it = open.orElseThrow();
     byte[] bytes = means.codec().write().apply(it.notebook());
-    inBackgroundResult(
-        answer, () -> opened(it.file().path(), it.file().keepAsCopy(bytes, say("copy-label"))));
+    inBackground(
+        answer, () -> opening.of(it.file().path(), it.file().keepAsCopy(bytes, say("copy-label"))));
   }
 
   private void reopen(OpenNotebook it, Consumer<Answer> answer) {
     Path path = it.file().path();
     it.close();
     open = Optional.empty();
-    inBackgroundResult(
-        answer, () -> opened(path, NotebookFile.open(means.disk(), durable, path, means.clock())));
-  }
-
-  /** What an attempt to open came to: an answer, and the notebook that takes over if it did. */
-  record Result(Answer answer, Optional<OpenNotebook> next) {}
-
-  private Result opened(Path path, Outcome<NotebookFile.Opened> outcome) {
-    return outcome.fold(
-        this::understood, fault -> new Result(faulty(path, fault), Optional.empty()));
-  }
-
-  private Result understood(NotebookFile.Opened opened) {
-    try {
-      Notebook notebook = means.codec().read().apply(opened.bytes());
-      OpenNotebook next =
-          new OpenNotebook(opened.file(), notebook, means.codec(), means.saving(), told);
-      String notice = opened.unguarded().map(words::sentence).orElse("");
-      return new Result(
-          new Answer.Opened(notebook, opened.file().path(), notice), Optional.of(next));
-    } catch (RuntimeException noNotebook) {
-      Path path = opened.file().path();
-      opened.file().close();
-      return new Result(
-          new Answer.Refused(means.codec().sentence().apply(noNotebook), backupWays(path)),
-          Optional.empty());
-    }
-  }
-
-  private Answer faulty(Path path, FileFault fault) {
-    boolean backupHelps =
-        fault instanceof FileFault.Missing || fault instanceof FileFault.Unreadable;
-    return new Answer.Refused(words.sentence(fault), backupHelps ? backupWays(path) : List.of());
-  }
-
-  private Answer refused(FileFault fault) {
-    return new Answer.Refused(words.sentence(fault), List.of());
-  }
-
-  private List<Way> backupWays(Path path) {
-    Recovery recovery = new Recovery(means.disk(), durable, path, means.clock());
-    Optional<Backup> backup = recovery.newestReadable(means.codec()::isReadable);
-    return backup
-        .map(
-            it ->
-                List.of(
-                    new Way(
-                        phrases.say(AREA, "open-backup", words.time(it.time())),
-                        answer -> restore(recovery, it, answer))))
-        .orElse(List.of());
-  }
-
-  private void restore(Recovery recovery, Backup backup, Consumer<Answer> answer) {
-    inBackgroundResult(
-        answer,
-        () ->
-            recovery
-                .restore(backup)
-                .fold(
-                    restored -> understood(restored.opened()),
-                    fault -> new Result(refused(fault), Optional.empty())));
+    inBackground(answer, () -> opening.open(path));
   }
 
   /** The notebook that is open now must be safe before another takes its place. */
-  private void afterFlush(Consumer<Answer> answer, Supplier<Result> attempt) {
+  private void afterFlush(Consumer<Answer> answer, Supplier<Opening.Result> attempt) {
     if (nowhere.isPresent() && nowhere.get() != startedWith) {
       answer.accept(new Answer.Refused(say("nowhere"), List.of()));
       return;
     }
-    inBackgroundResult(
+    inBackground(
         answer,
         () -> {
           Optional<FileFault> unsaved = open.flatMap(OpenNotebook::flush);
           return unsaved
-              .map(fault -> new Result(refused(fault), Optional.empty()))
+              .map(fault -> new Opening.Result(opening.refused(fault), Optional.empty()))
               .orElseGet(attempt);
         });
   }
 
-  private void inBackgroundResult(Consumer<Answer> answer, Supplier<Result> attempt) {
+  private void inBackground(Consumer<Answer> answer, Supplier<Opening.Result> attempt) {
     means
         .saving()
         .worker()
         .execute(
             () -> {
-              Result result = attempt.get();
+              Opening.Result result = attempt.get();
               means
                   .window()
                   .execute(
@@ -313,10 +248,6 @@ final class DiskFiles implements NotebookFiles {
                         answer.accept(result.answer());
                       });
             });
-  }
-
-  private void inBackground(Consumer<Answer> answer, Supplier<Answer> attempt) {
-    inBackgroundResult(answer, () -> new Result(attempt.get(), Optional.empty()));
   }
 
   /** From now on this one is open; the one before, already saved, lets go of its file. */

@@ -216,7 +216,7 @@ final class WindowStart {
     List<Path> places =
         Stream.concat(wanted.file().stream(), remembered.recent().stream()).distinct().toList();
     for (Path path : places) {
-      DiskFiles.Result again = files.openNow(path);
+      Opening.Result again = files.openNow(path);
       told.add(again.answer());
       if (again.next().isPresent()) {
         return new First(again.next().get().notebook(), again.next(), told);
@@ -237,7 +237,7 @@ final class WindowStart {
     String name = files.sampleName() + " " + LocalDate.now(clock);
     for (int i = 1; i <= MOST_COPIES; i++) {
       Path path = home.resolve(name + (i == 1 ? "" : " (" + i + ")") + ".rutbook");
-      DiskFiles.Result created = files.created(path, copy);
+      Opening.Result created = files.created(path, copy);
       if (created.next().isEmpty()) {
         created = files.openNow(path);
       }
