@@ -1,9 +1,9 @@
 package rutbook.drawing;
 
 import java.math.BigDecimal;
-import java.math.RoundingMode;
 import java.util.ArrayList;
 import java.util.List;
+import rutbook.units.Numerals;
 
 /**
  * What a chart shows along one side, in the units that are shown.
@@ -11,8 +11,9 @@ import java.util.List;
  * @param title with its unit
  * @param least at the left or at the bottom; above zero on an axis of powers
  * @param most above the least
+ * @param numerals of the numbers beside its ticks
  */
-public record Axis(String title, double least, double most, Kind kind) {
+public record Axis(String title, double least, double most, Kind kind, Numerals numerals) {
   /** How numbers lie along it. */
   public enum Kind {
     EVEN,
@@ -30,20 +31,21 @@ public record Axis(String title, double least, double most, Kind kind) {
   }
 
   /** An even axis from one number to another. */
-  public static Axis even(String title, double least, double most) {
-    return new Axis(title, least, most, Kind.EVEN);
+  public static Axis even(String title, double least, double most, Numerals numerals) {
+    return new Axis(title, least, most, Kind.EVEN, numerals);
   }
 
   /** An even axis from zero to a round number at or above the greatest; to one for nothing. */
-  public static Axis fromZero(String title, double greatest) {
-    return even(title, 0, greatest > 0 ? roundUp(greatest) : 1);
+  public static Axis fromZero(String title, double greatest, Numerals numerals) {
+    return even(title, 0, greatest > 0 ? roundUp(greatest) : 1, numerals);
   }
 
   /** An even axis that holds both numbers between round ones. */
-  public static Axis around(String title, double low, double high) {
+  public static Axis around(String title, double low, double high, Numerals numerals) {
     double span = Math.max(high - low, Math.abs(high) * 1e-3 + 1e-9);
     double step = step(span / 5).doubleValue();
-    return even(title, Math.floor(low / step) * step, Math.ceil(high / step + 1e-9) * step);
+    double least = Math.floor(low / step) * step;
+    return even(title, least, Math.ceil(high / step + 1e-9) * step, numerals);
   }
 
   /** The next of 1, 1.5, 2, 2.5, 3, 4, 5, 6, 8 times a power of ten. */
@@ -140,14 +142,9 @@ public record Axis(String title, double least, double most, Kind kind) {
   }
 
   /** Numbers as they stand beside their ticks, all with as many decimals. */
-  static List<String> labels(List<BigDecimal> ticks) {
+  List<String> labels(List<BigDecimal> ticks) {
     int decimals =
         ticks.stream().mapToInt(tick -> tick.stripTrailingZeros().scale()).max().orElse(0);
-    return ticks.stream().map(tick -> label(tick, Math.max(0, decimals))).toList();
-  }
-
-  static String label(BigDecimal number, int decimals) {
-    String plain = number.setScale(decimals, RoundingMode.HALF_UP).toPlainString();
-    return plain.startsWith("-") ? "−" + plain.substring(1) : plain;
+    return ticks.stream().map(tick -> numerals.aligned(tick, Math.max(0, decimals))).toList();
   }
 }

@@ -81,7 +81,7 @@ public final class ChartDrawing {
   }
 
   private void upTicks(List<BigDecimal> ticks) {
-    List<String> labels = Axis.labels(ticks);
+    List<String> labels = chart.up().labels(ticks);
     for (int i = 0; i < ticks.size(); i++) {
       double y = layout.y(ticks.get(i).doubleValue());
       shapes.add(new Shape.Line(layout.left(), y, layout.right(), y, Ink.HAIR, stroke(1)));
@@ -91,7 +91,7 @@ public final class ChartDrawing {
   }
 
   private void acrossTicks(List<BigDecimal> ticks) {
-    List<String> labels = Axis.labels(ticks);
+    List<String> labels = chart.across().labels(ticks);
     double end = layout.bottom() + layout.gap() * 0.7;
     double base = layout.bottom() + layout.gap() + layout.text();
     for (int i = 0; i < ticks.size(); i++) {

@@ -90,15 +90,15 @@ public final class ChartLayout {
   }
 
   private double upLabels(double height) {
-    return widest(upTicks(height));
+    return widest(chart.up(), upTicks(height));
   }
 
-  private double widest(List<BigDecimal> ticks) {
-    return Axis.labels(ticks).stream().mapToDouble(this::width).max().orElse(0);
+  private double widest(Axis axis, List<BigDecimal> ticks) {
+    return axis.labels(ticks).stream().mapToDouble(this::width).max().orElse(0);
   }
 
   private double lastLabel() {
-    return widest(chart.across().ticks(12)) + gap();
+    return widest(chart.across(), chart.across().ticks(12)) + gap();
   }
 
   /** Marks whose names would run into each other stand in rows of their own. */
@@ -119,7 +119,7 @@ public final class ChartLayout {
   List<BigDecimal> acrossTicks() {
     for (int count = 12; count > 2; count--) {
       List<BigDecimal> ticks = chart.across().ticks(count);
-      double widest = widest(ticks);
+      double widest = widest(chart.across(), ticks);
       double apart = Double.POSITIVE_INFINITY;
       for (int i = 1; i < ticks.size(); i++) {
         apart = Math.min(apart, x(ticks.get(i).doubleValue()) - x(ticks.get(i - 1).doubleValue()));

@@ -1,11 +1,9 @@
 package rutbook.drawing;
 
 import java.math.BigDecimal;
-import java.math.RoundingMode;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import java.util.function.Function;
 import java.util.function.ToDoubleFunction;
 import rutbook.physics.ForkCurve;
 import rutbook.physics.ForkPoint;
@@ -24,15 +22,15 @@ public final class ForkChart {
    */
   public record Fill(String name, ForkCurve curve) {}
 
-  private final Function<ChartName, String> names;
+  private final ChartText text;
   private final Unit length;
 
   /**
-   * @param names words for what is written on the chart
+   * @param text what is written on the chart
    * @param length unit of travel
    */
-  public ForkChart(Function<ChartName, String> names, Unit length) {
-    this.names = names;
+  public ForkChart(ChartText text, Unit length) {
+    this.text = text;
     this.length = length;
   }
 
@@ -49,7 +47,7 @@ public final class ForkChart {
     }
     curves.add(
         curve(
-            names.apply(ChartName.SPRINGS),
+            text.name(ChartName.SPRINGS),
             present.curve(),
             ForkPoint::coil,
             Ink.SOFT,
@@ -90,8 +88,11 @@ public final class ForkChart {
     }
     return new Chart(
         Axis.even(
-            names.apply(ChartName.TRAVEL) + ", " + length.symbol(), shown(from), shown(travel)),
-        Axis.around(names.apply(ChartName.FORCE) + ", N", least, most),
+            text.name(ChartName.TRAVEL) + ", " + length.symbol(),
+            shown(from),
+            shown(travel),
+            text.numerals()),
+        Axis.around(text.name(ChartName.FORCE) + ", N", least, most, text.numerals()),
         List.of(),
         curves,
         List.of());
@@ -123,8 +124,12 @@ public final class ForkChart {
             .stream()
             .toList();
     return new Chart(
-        Axis.even(names.apply(ChartName.TRAVEL) + ", " + length.symbol(), 0, shown(travel)),
-        Axis.fromZero(names.apply(ChartName.FORCE) + ", N", most),
+        Axis.even(
+            text.name(ChartName.TRAVEL) + ", " + length.symbol(),
+            0,
+            shown(travel),
+            text.numerals()),
+        Axis.fromZero(text.name(ChartName.FORCE) + ", N", most, text.numerals()),
         bands,
         curves,
         marks);
@@ -132,9 +137,9 @@ public final class ForkChart {
 
   private Chart.Mark mark(double sag) {
     int decimals = length == Length.INCH ? 1 : 0;
-    BigDecimal number = BigDecimal.valueOf(sag).setScale(decimals, RoundingMode.HALF_UP);
-    String shown = Axis.label(number, decimals) + " " + length.symbol();
-    return new Chart.Mark(names.apply(ChartName.FRONT_SAG) + ", " + shown, sag);
+    String shown = text.numerals().aligned(BigDecimal.valueOf(sag), decimals);
+    return new Chart.Mark(
+        text.name(ChartName.FRONT_SAG) + ", " + shown + " " + length.symbol(), sag);
   }
 
   private Chart.Curve curve(
@@ -148,9 +153,7 @@ public final class ForkChart {
 
   private Chart.Band band(ForkCurve curve) {
     return new Chart.Band(
-        names.apply(ChartName.BAND),
-        places(curve, ForkPoint::slow),
-        places(curve, ForkPoint::fast));
+        text.name(ChartName.BAND), places(curve, ForkPoint::slow), places(curve, ForkPoint::fast));
   }
 
   private List<Chart.Place> places(ForkCurve curve, ToDoubleFunction<ForkPoint> force) {

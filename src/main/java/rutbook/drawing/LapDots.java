@@ -3,6 +3,7 @@ package rutbook.drawing;
 import java.math.BigDecimal;
 import java.util.ArrayList;
 import java.util.List;
+import rutbook.units.Numerals;
 
 /**
  * Laps as marks, one column for each moto, from its first lap to its last: filled blue dots on the
@@ -50,15 +51,22 @@ public final class LapDots {
    * The laps of both sides, one column or more.
    *
    * @param title what the laps are in, such as "s"
+   * @param numerals of the numbers beside its ticks
    */
   public static Drawing of(
-      List<Column> first, List<Column> second, String title, double width, double height) {
+      List<Column> first,
+      List<Column> second,
+      String title,
+      Numerals numerals,
+      double width,
+      double height) {
     List<Column> all = new ArrayList<>(first);
     all.addAll(second);
     List<Double> laps = all.stream().flatMap(column -> column.seconds().stream()).toList();
     double least = laps.stream().mapToDouble(Double::doubleValue).min().orElseThrow();
     double most = laps.stream().mapToDouble(Double::doubleValue).max().orElseThrow();
-    LapDots dots = new LapDots(Axis.around(title, least - 0.1, most + 0.1), width, height);
+    Axis up = Axis.around(title, least - 0.1, most + 0.1, numerals);
+    LapDots dots = new LapDots(up, width, height);
     dots.grid();
     for (int i = 0; i < all.size(); i++) {
       dots.column(all.get(i), i, all.size(), i < first.size());
@@ -73,7 +81,7 @@ public final class LapDots {
   private void grid() {
     int fit = (int) Math.max(2, (height - BOTTOM) / 28);
     List<BigDecimal> ticks = up.ticks(fit);
-    List<String> labels = Axis.labels(ticks);
+    List<String> labels = up.labels(ticks);
     for (int i = 0; i < ticks.size(); i++) {
       double level = y(ticks.get(i).doubleValue());
       shapes.add(new Shape.Line(LEFT, level, width - EDGE, level, Ink.HAIR, 1));

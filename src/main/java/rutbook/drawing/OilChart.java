@@ -2,7 +2,6 @@ package rutbook.drawing;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.function.Function;
 import rutbook.physics.OilLine;
 import rutbook.units.Amount;
 import rutbook.units.Temperature;
@@ -31,8 +30,7 @@ public final class OilChart {
    * @param riding how warm the oil is when ridden
    * @param temperature unit of the axis
    */
-  public static Chart of(
-      List<Line> oils, Amount riding, Function<ChartName, String> names, Unit temperature) {
+  public static Chart of(List<Line> oils, Amount riding, ChartText text, Unit temperature) {
     List<Chart.Curve> curves = new ArrayList<>();
     double least = Double.POSITIVE_INFINITY;
     double most = 0;
@@ -49,18 +47,20 @@ public final class OilChart {
     }
     return new Chart(
         Axis.even(
-            names.apply(ChartName.TEMPERATURE) + ", " + temperature.symbol(),
+            text.name(ChartName.TEMPERATURE) + ", " + temperature.symbol(),
             shown(LEAST, temperature),
-            shown(MOST, temperature)),
+            shown(MOST, temperature),
+            text.numerals()),
         new Axis(
-            names.apply(ChartName.VISCOSITY) + ", mm²/s",
+            text.name(ChartName.VISCOSITY) + ", mm²/s",
             below(least),
             above(most),
-            Axis.Kind.POWERS),
+            Axis.Kind.POWERS,
+            text.numerals()),
         List.of(),
         curves,
         List.of(
-            new Chart.Mark(names.apply(ChartName.RIDING), shown(riding.si() - ZERO, temperature))));
+            new Chart.Mark(text.name(ChartName.RIDING), shown(riding.si() - ZERO, temperature))));
   }
 
   private static List<Chart.Place> places(OilLine line, Unit temperature) {

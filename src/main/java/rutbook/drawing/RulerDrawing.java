@@ -6,9 +6,10 @@ import java.util.List;
 import java.util.Optional;
 import rutbook.notebook.Setting;
 import rutbook.units.Amount;
-import rutbook.units.Dimension;
 import rutbook.units.Display;
 import rutbook.units.Edge;
+import rutbook.units.Numerals;
+import rutbook.units.Shown;
 
 /**
  * The ruler as shapes: a line from the least to the most with ticks above, grey under it near the
@@ -21,10 +22,10 @@ public final class RulerDrawing {
    * How large a ruler is drawn.
    *
    * @param width of the whole drawing in pixels
-   * @param labelled whether numbers stand under the ticks
+   * @param numbers of what stands under the ticks; empty where nothing does
    * @param scale 1 for the strip, greater where it is read from further away
    */
-  public record Size(double width, boolean labelled, double scale) {
+  public record Size(double width, Optional<Numerals> numbers, double scale) {
     public static final double LEAST_WIDTH = 40;
 
     public Size {
@@ -33,8 +34,18 @@ public final class RulerDrawing {
       }
     }
 
+    /** Without numbers. */
+    public static Size bare(double width, double scale) {
+      return new Size(width, Optional.empty(), scale);
+    }
+
+    /** With numbers under the ticks. */
+    public static Size numbered(double width, Numerals numerals, double scale) {
+      return new Size(width, Optional.of(numerals), scale);
+    }
+
     public double height() {
-      return (labelled ? 40 : 26) * scale;
+      return (numbers.isPresent() ? 40 : 26) * scale;
     }
 
     /** The y of the line. */
@@ -44,7 +55,7 @@ public final class RulerDrawing {
 
     /** What is kept free at both ends, so that a mark or number there is not cut. */
     public double inset() {
-      return (labelled ? 14 : 6) * scale;
+      return (numbers.isPresent() ? 14 : 6) * scale;
     }
   }
 
@@ -137,9 +148,7 @@ public final class RulerDrawing {
     }
     tick(scale.x(least()), 9, Ink.INK);
     tick(scale.x(most()), 9, Ink.INK);
-    if (size.labelled()) {
-      labels(labelled);
-    }
+    size.numbers().ifPresent(numerals -> labels(labelled, numerals));
   }
 
   /** Beside the tick of a limit that is no round number there is no room for another. */
@@ -153,34 +162,30 @@ public final class RulerDrawing {
   }
 
   /** Both limits, and the round numbers that leave them room. */
-  private void labels(BigDecimal apart) {
-    label(ruler.limits().least(), Edge.LEAST);
+  private void labels(BigDecimal apart, Numerals numerals) {
+    label(ruler.limits().least(), Edge.LEAST, numerals);
     double room = LABELS_APART * size.scale() * 0.75;
     for (BigDecimal place : Ticks.multiples(apart, least(), most())) {
       double x = scale.x(place.doubleValue());
       if (x - scale.x(least()) >= room && scale.x(most()) - x >= room) {
-        label(x, Ticks.label(place, dimension()));
+        label(x, numerals.text(new Shown(place, scale.unit())));
       }
     }
     if (scale.x(most()) - scale.x(least()) >= room) {
-      label(ruler.limits().most(), Edge.MOST);
+      label(ruler.limits().most(), Edge.MOST, numerals);
     }
   }
 
   /** Where it is, with a number that is rounded inwards. */
-  private void label(Amount limit, Edge edge) {
-    BigDecimal shown = Display.METRIC.with(scale.unit()).shown(limit, edge).number();
-    label(scale.x(limit), Ticks.label(shown, dimension()));
+  private void label(Amount limit, Edge edge, Numerals numerals) {
+    Shown shown = Display.METRIC.with(scale.unit()).shown(limit, edge);
+    label(scale.x(limit), numerals.text(shown));
   }
 
   private void label(double x, String text) {
     double y = size.line() + 26 * size.scale();
     double textSize = LABEL_SIZE * Math.max(1, size.scale() * 0.85);
     shapes.add(new Shape.Text(x, y, text, Shape.Anchor.MIDDLE, textSize, Ink.SOFT, false));
-  }
-
-  private Dimension dimension() {
-    return ruler.step().dimension();
   }
 
   private void marks() {

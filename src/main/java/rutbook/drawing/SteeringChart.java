@@ -2,7 +2,6 @@ package rutbook.drawing;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.function.Function;
 import rutbook.physics.Steering;
 import rutbook.units.Amount;
 import rutbook.units.Length;
@@ -15,20 +14,19 @@ public final class SteeringChart {
 
   private final List<At> heights;
   private final Amount present;
-  private final Function<ChartName, String> names;
+  private final ChartText text;
   private final Unit length;
 
   /**
    * @param heights from the least tube to the most, two or more
    * @param present tube above the clamp today
-   * @param names words for what is written on the chart
+   * @param text what is written on the chart
    * @param length unit of tube and trail
    */
-  public SteeringChart(
-      List<At> heights, Amount present, Function<ChartName, String> names, Unit length) {
+  public SteeringChart(List<At> heights, Amount present, ChartText text, Unit length) {
     this.heights = List.copyOf(heights);
     this.present = present;
-    this.names = names;
+    this.text = text;
     this.length = length;
   }
 
@@ -56,12 +54,13 @@ public final class SteeringChart {
     double high = places.stream().mapToDouble(Chart.Place::up).max().orElseThrow();
     return new Chart(
         Axis.even(
-            names.apply(ChartName.TUBE_ABOVE_CLAMP) + ", " + length.symbol(),
+            text.name(ChartName.TUBE_ABOVE_CLAMP) + ", " + length.symbol(),
             places.get(0).across(),
-            places.get(places.size() - 1).across()),
-        Axis.around(names.apply(what) + unit, low, high),
+            places.get(places.size() - 1).across(),
+            text.numerals()),
+        Axis.around(text.name(what) + unit, low, high, text.numerals()),
         List.of(),
-        List.of(new Chart.Curve(names.apply(what), places, Ink.BLUE, Chart.Weight.STRONG)),
-        List.of(new Chart.Mark(names.apply(ChartName.NOW), present.doubleIn(length))));
+        List.of(new Chart.Curve(text.name(what), places, Ink.BLUE, Chart.Weight.STRONG)),
+        List.of(new Chart.Mark(text.name(ChartName.NOW), present.doubleIn(length))));
   }
 }

@@ -3,6 +3,7 @@ package rutbook.drawing;
 import java.math.BigDecimal;
 import java.util.ArrayList;
 import java.util.List;
+import rutbook.units.Numerals;
 
 /**
  * How a number moved over time as a step line from left to right, with upright lines where
@@ -57,9 +58,15 @@ public final class StepLine {
    * @param ticks below the line, in the order of time; what has no room is left out
    * @param end up to where the last value holds
    * @param title of the numbers, with their unit
+   * @param numerals in which they are written
    */
   public record Season(
-      List<Step> steps, List<Mark> marks, List<Tick> ticks, double end, String title) {
+      List<Step> steps,
+      List<Mark> marks,
+      List<Tick> ticks,
+      double end,
+      String title,
+      Numerals numerals) {
     public Season {
       steps = List.copyOf(steps);
       marks = List.copyOf(marks);
@@ -89,8 +96,8 @@ public final class StepLine {
       }
     }
     double begin = season.steps().get(0).at();
-    this.time = Axis.even("", begin, Math.max(season.end(), begin + 1));
-    this.up = Axis.around(season.title(), least, most);
+    this.time = Axis.even("", begin, Math.max(season.end(), begin + 1), season.numerals());
+    this.up = Axis.around(season.title(), least, most, season.numerals());
     this.width = width;
     this.height = height;
   }
@@ -142,7 +149,7 @@ public final class StepLine {
 
   private void grid() {
     List<BigDecimal> ticks = up.ticks((int) Math.max(2, (height - TOP - BOTTOM - FOOT) / 26));
-    List<String> labels = Axis.labels(ticks);
+    List<String> labels = up.labels(ticks);
     for (int i = 0; i < ticks.size(); i++) {
       double level = y(ticks.get(i).doubleValue());
       shapes.add(new Shape.Line(LEFT, level, width - RIGHT, level, Ink.HAIR, 1));

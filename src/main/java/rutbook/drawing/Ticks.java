@@ -5,7 +5,6 @@ import java.math.RoundingMode;
 import java.util.ArrayList;
 import java.util.List;
 import rutbook.units.Amount;
-import rutbook.units.Dimension;
 
 /** Round places along a line, close enough to read and far enough apart to see. */
 final class Ticks {
@@ -85,31 +84,5 @@ final class Ticks {
 
   static boolean isMultiple(BigDecimal place, BigDecimal distance) {
     return place.remainder(distance).signum() == 0;
-  }
-
-  /** As written under a tick: quarter turns as fractions, the rest plain. */
-  static String label(BigDecimal number, Dimension dimension) {
-    if (dimension != Dimension.TURNS) {
-      return number.stripTrailingZeros().toPlainString();
-    }
-    BigDecimal whole = number.setScale(0, RoundingMode.FLOOR);
-    BigDecimal rest = number.subtract(whole);
-    String fraction =
-        switch (rest.multiply(BigDecimal.valueOf(8)).stripTrailingZeros().toPlainString()) {
-          case "0" -> "";
-          case "1" -> "⅛";
-          case "2" -> "¼";
-          case "3" -> "⅜";
-          case "4" -> "½";
-          case "5" -> "⅝";
-          case "6" -> "¾";
-          case "7" -> "⅞";
-          default -> null;
-        };
-    if (fraction == null) {
-      return number.stripTrailingZeros().toPlainString();
-    }
-    boolean bare = whole.signum() == 0 && !fraction.isEmpty();
-    return (bare ? "" : whole.toPlainString()) + fraction;
   }
 }

@@ -22,7 +22,7 @@ import rutbook.words.PlanWords;
 
 /** What the makers of cards share: the notebook that a card is of, and the words for it. */
 final class CardOf {
-  static final RulerDrawing.Size RULER = new RulerDrawing.Size(232, true, 1);
+  private static final double RULER_WIDTH = 232;
 
   private final Shelf shelf;
   private final Timeline timeline;
@@ -80,6 +80,11 @@ final class CardOf {
       pictures.add(picture(mark.drawing(), words.mark(mark)));
     }
     return new Card.Legend(pictures);
+  }
+
+  /** The size of every ruler on a card. */
+  RulerDrawing.Size ruler() {
+    return RulerDrawing.Size.numbered(RULER_WIDTH, phrases.amounts().numerals(), 1);
   }
 
   static Card.Picture picture(Drawing drawing, String said) {

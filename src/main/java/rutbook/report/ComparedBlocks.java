@@ -46,7 +46,14 @@ final class ComparedBlocks {
   }
 
   private Card.Figure laps(LapComparison laps) {
-    Drawing drawing = LapDots.of(columns(laps.from()), columns(laps.to()), "s", WIDTH, LAPS_HEIGHT);
+    Drawing drawing =
+        LapDots.of(
+            columns(laps.from()),
+            columns(laps.to()),
+            "s",
+            of.phrases().amounts().numerals(),
+            WIDTH,
+            LAPS_HEIGHT);
     String said = of.phrases().sentence(words.laps(laps));
     return new Card.Figure(
         words.say("laps", said), CardOf.picture(drawing, said), List.of(words.noise(laps)));
@@ -68,7 +75,8 @@ final class ComparedBlocks {
       return Optional.empty();
     }
     FigureWords figures = new FigureWords(of.phrases());
-    ForkChart chart = new ForkChart(figures::chart, of.phrases().display().unit(Dimension.LENGTH));
+    ForkChart chart =
+        new ForkChart(figures.onCharts(), of.phrases().display().unit(Dimension.LENGTH));
     Drawing drawing =
         ChartDrawing.of(
             chart.compared(

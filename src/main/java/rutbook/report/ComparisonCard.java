@@ -104,7 +104,7 @@ final class ComparisonCard {
             .in(of.phrases().display());
     String name = of.comparing().setting(setting);
     String said = String.join("; ", of.comparing().difference(difference));
-    Drawing drawing = ComparedRuler.of(ruler, first, second, CardOf.RULER);
+    Drawing drawing = ComparedRuler.of(ruler, first, second, of.ruler());
     return new Card.Row(
         name,
         of.words().legs(setting),

@@ -98,7 +98,7 @@ final class SetupCard {
     ruler = baseline.isPresent() ? ruler.withBaseline(baseline.get()) : ruler;
     Optional<Reading> started = before.flatMap(setup -> setup.reading(setting.id()));
     ruler = started.isPresent() ? ruler.withPrevious(started.get()) : ruler;
-    Drawing drawing = RulerDrawing.of(ruler, CardOf.RULER);
+    Drawing drawing = RulerDrawing.of(ruler, of.ruler());
     String name = of.comparing().setting(setting);
     return new Card.Row(
         name,

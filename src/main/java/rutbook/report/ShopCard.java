@@ -88,7 +88,7 @@ final class ShopCard {
               reading,
               of.words().other(placed.reading()),
               Optional.of(
-                  CardOf.picture(RulerDrawing.of(ruler, CardOf.RULER), name + ": " + reading)),
+                  CardOf.picture(RulerDrawing.of(ruler, of.ruler()), name + ": " + reading)),
               of.words().say("limits", of.phrases().amounts().limits(sheet.limits(setting))),
               "",
               List.of()));

@@ -23,7 +23,7 @@ final class StripSetting extends Button {
   private final Label group = Keys.label("", "grid-head");
   private final Label name = Keys.label("", "name");
   private final Label value = Keys.label("", "value");
-  private final RulerView ruler = new RulerView(false, 1);
+  private final RulerView ruler = new RulerView(1);
   private final Tooltip tooltip = new Tooltip();
   private StripModel.Item shown;
 

@@ -9,6 +9,7 @@ import rutbook.units.ClickUnit;
 import rutbook.units.Dimension;
 import rutbook.units.Display;
 import rutbook.units.Edge;
+import rutbook.units.Numerals;
 import rutbook.units.Shown;
 import rutbook.units.TurnUnit;
 
@@ -24,7 +25,7 @@ public final class AmountWords {
 
   AmountWords(Phrases phrases) {
     this.phrases = phrases;
-    this.numerals = new Numerals(phrases.locale());
+    this.numerals = Numerals.of(phrases.locale());
   }
 
   /** In the rider's unit, with its sign. */
@@ -130,6 +131,11 @@ public final class AmountWords {
   /** A number of the language with at most so many decimals. */
   public String number(double number, int decimals) {
     return numerals.text(number, decimals);
+  }
+
+  /** How numbers are written, for drawings. */
+  public Numerals numerals() {
+    return numerals;
   }
 
   /** The sign of the rider's unit for a kind of quantity. */

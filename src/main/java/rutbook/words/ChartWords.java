@@ -35,7 +35,7 @@ public final class ChartWords {
   }
 
   private ForkChart forkChart() {
-    return new ForkChart(figures::chart, unit(Dimension.LENGTH));
+    return new ForkChart(figures.onCharts(), unit(Dimension.LENGTH));
   }
 
   /** Force against travel: the present fill with its band over the others; springs alone. */
@@ -82,7 +82,7 @@ public final class ChartWords {
     return lines.isEmpty()
         ? Optional.empty()
         : Optional.of(
-            OilChart.of(lines, OilFigures.RIDING, figures::chart, unit(Dimension.TEMPERATURE)));
+            OilChart.of(lines, OilFigures.RIDING, figures.onCharts(), unit(Dimension.TEMPERATURE)));
   }
 
   /** Trail over the heights that the sheet allows; none where it allows but one. */
@@ -103,7 +103,8 @@ public final class ChartWords {
     return heights.size() < 2
         ? Optional.empty()
         : Optional.of(
-            new SteeringChart(heights, sweep.present(), figures::chart, unit(Dimension.LENGTH)));
+            new SteeringChart(
+                heights, sweep.present(), figures.onCharts(), unit(Dimension.LENGTH)));
   }
 
   /** A reading of a chart as a sentence for the pointer: "200 mm: present, 345 mL 2363; …". */

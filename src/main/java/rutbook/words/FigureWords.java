@@ -6,6 +6,7 @@ import java.text.DecimalFormatSymbols;
 import java.util.Collection;
 import java.util.List;
 import rutbook.drawing.ChartName;
+import rutbook.drawing.ChartText;
 import rutbook.figures.Assumed;
 import rutbook.figures.Figure;
 import rutbook.figures.Need;
@@ -63,8 +64,12 @@ public final class FigureWords {
         shown.unit().symbol());
   }
 
-  /** What is written on a chart: the name of one of its parts. */
-  public String chart(ChartName name) {
+  /** What is written on charts: names of their parts, and numbers. */
+  public ChartText onCharts() {
+    return new ChartText(this::chart, phrases.amounts().numerals());
+  }
+
+  private String chart(ChartName name) {
     return phrases.say(AREA, "Chart." + name.name());
   }
 

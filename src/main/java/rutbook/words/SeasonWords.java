@@ -50,7 +50,12 @@ public final class SeasonWords {
     }
     LocalDate begin = history.steps().get(0).day();
     return new StepLine.Season(
-        steps, marks, months(begin, end), end.toEpochDay(), unit(setting).symbol());
+        steps,
+        marks,
+        months(begin, end),
+        end.toEpochDay(),
+        unit(setting).symbol(),
+        phrases.amounts().numerals());
   }
 
   private List<StepLine.Tick> months(LocalDate begin, LocalDate end) {

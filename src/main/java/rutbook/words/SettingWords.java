@@ -8,6 +8,7 @@ import rutbook.notebook.Setting;
 import rutbook.units.Amount;
 import rutbook.units.Dimension;
 import rutbook.units.Display;
+import rutbook.units.Numerals;
 import rutbook.units.Unit;
 
 /**
@@ -24,6 +25,11 @@ public final class SettingWords {
   /** The units that the notebook has chosen now. */
   public Display display() {
     return phrases.get().display();
+  }
+
+  /** How numbers along a ruler are written. */
+  public Numerals numerals() {
+    return phrases.get().amounts().numerals();
   }
 
   /** The unit in which a kind of quantity is shown, and a bare number is read. */

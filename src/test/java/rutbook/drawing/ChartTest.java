@@ -23,6 +23,7 @@ import rutbook.physics.OpenBath;
 import rutbook.physics.TrappedAir;
 import rutbook.units.Amount;
 import rutbook.units.Length;
+import rutbook.units.Numerals;
 import rutbook.units.Temperature;
 
 class ChartTest {
@@ -39,10 +40,12 @@ class ChartTest {
           Ink.SOFT,
           Chart.Weight.PLAIN);
 
+  private static final ChartText TEXT = new ChartText(ChartTest::name, Numerals.POINT);
+
   private static Chart chart(Chart.Curve... curves) {
     return new Chart(
-        Axis.even("Travel, mm", 0, 200),
-        Axis.fromZero("Force, N", 250),
+        Axis.even("Travel, mm", 0, 200, Numerals.POINT),
+        Axis.fromZero("Force, N", 250, Numerals.POINT),
         List.of(new Chart.Band("band", LINE.places(), LINE.places())),
         List.of(curves),
         List.of(new Chart.Mark("sag", 70)));
@@ -97,8 +100,9 @@ class ChartTest {
   @Test
   void nonsenseIsRefusedWithItsNumber() {
     assertThatThrownBy(() -> new Chart.Place(Double.NaN, 0)).hasMessageContaining("NaN");
-    assertThatThrownBy(() -> Axis.even("x", 2, 2)).hasMessageContaining("2.0");
-    assertThatThrownBy(() -> new Axis("x", 0, 2, Axis.Kind.POWERS)).hasMessageContaining("0.0");
+    assertThatThrownBy(() -> Axis.even("x", 2, 2, Numerals.POINT)).hasMessageContaining("2.0");
+    assertThatThrownBy(() -> new Axis("x", 0, 2, Axis.Kind.POWERS, Numerals.POINT))
+        .hasMessageContaining("0.0");
     assertThatThrownBy(
             () ->
                 new Chart.Curve(
@@ -115,13 +119,14 @@ class ChartTest {
       @ForAll @Scale(3) @DoubleRange(min = -1000, max = 1000) double least,
       @ForAll @Scale(3) @DoubleRange(min = 0.01, max = 10000) double span,
       @ForAll @IntRange(min = 2, max = 12) int atMost) {
-    Axis axis = Axis.even("x", least, least + span);
+    Axis axis = Axis.even("x", least, least + span, Numerals.POINT);
     List<BigDecimal> ticks = axis.ticks(atMost);
     assertThat(ticks).hasSizeBetween(2, Math.max(5, atMost));
     assertThat(ticks).allMatch(tick -> axis.holds(tick.doubleValue()));
-    assertThat(Axis.labels(ticks)).allMatch(label -> label.length() <= 9).doesNotHaveDuplicates();
-    assertThat(Axis.fromZero("x", span).most()).isBetween(span * (1 - 1e-9), span * 2.0 + 1e-9);
-    Axis around = Axis.around("x", least, least + span);
+    assertThat(axis.labels(ticks)).allMatch(label -> label.length() <= 9).doesNotHaveDuplicates();
+    assertThat(Axis.fromZero("x", span, Numerals.POINT).most())
+        .isBetween(span * (1 - 1e-9), span * 2.0 + 1e-9);
+    Axis around = Axis.around("x", least, least + span, Numerals.POINT);
     assertThat(around.least()).isLessThanOrEqualTo(least + 1e-6);
     assertThat(around.most()).isGreaterThanOrEqualTo(least + span - 1e-6);
   }
@@ -200,7 +205,7 @@ class ChartTest {
   }
 
   private static Chart forkChart(Length unit) {
-    return new ForkChart(ChartTest::name, unit)
+    return new ForkChart(TEXT, unit)
         .of(
             new ForkChart.Fill("present, 105 mm", fork(0.105)),
             List.of(
@@ -216,7 +221,7 @@ class ChartTest {
             new OilChart.Line("thin", OilLine.of(13.1, 3.2), false),
             new OilChart.Line("summer", OilLine.of(18.6, 4.4), true)),
         Amount.of(50, Temperature.CELSIUS),
-        ChartTest::name,
+        TEXT,
         Temperature.FAHRENHEIT);
   }
 
@@ -234,7 +239,7 @@ class ChartTest {
     holdsTogether(oilChart(), size);
     holdsTogether(chart(LINE), size);
     holdsTogether(
-        new ForkChart(ChartTest::name, Length.MILLIMETRE)
+        new ForkChart(TEXT, Length.MILLIMETRE)
             .compared(
                 new ForkChart.Fill("17 May 2026, moto 2", fork(0.1)),
                 new ForkChart.Fill("baseline of 1 March 2026", fork(0.1))),
@@ -245,7 +250,7 @@ class ChartTest {
   @Test
   void tenMillimetresMoreOilAreSeenAtTheEndAndHardlyInTheMiddle() {
     Chart chart =
-        new ForkChart(ChartTest::name, Length.MILLIMETRE)
+        new ForkChart(TEXT, Length.MILLIMETRE)
             .compared(
                 new ForkChart.Fill("110 mm", fork(0.11)), new ForkChart.Fill("100 mm", fork(0.10)));
     double coils = 2 * 4600;

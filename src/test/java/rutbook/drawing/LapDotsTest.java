@@ -8,11 +8,12 @@ import java.util.ArrayList;
 import java.util.List;
 import org.junit.jupiter.api.Test;
 import rutbook.drawing.LapDots.Column;
+import rutbook.units.Numerals;
 
 /** Laps by moto: each lap a mark, the two sides told apart by shape. */
 class LapDotsTest {
   private static Drawing drawn(List<Column> first, List<Column> second) {
-    return LapDots.of(first, second, "s", 600, 150);
+    return LapDots.of(first, second, "s", Numerals.POINT, 600, 150);
   }
 
   private static Column moto(String name, Double... laps) {

@@ -20,6 +20,7 @@ import rutbook.notebook.Reading;
 import rutbook.notebook.Side;
 import rutbook.units.Amount;
 import rutbook.units.Display;
+import rutbook.units.Numerals;
 import rutbook.units.SpringRate;
 import rutbook.units.Volume;
 
@@ -52,10 +53,10 @@ class RulerDrawingTest {
         .flatMap(
             ruler ->
                 Stream.of(
-                    Arguments.of(ruler, new RulerDrawing.Size(84, false, 1)),
-                    Arguments.of(ruler, new RulerDrawing.Size(120, false, 1)),
-                    Arguments.of(ruler, new RulerDrawing.Size(120, true, 1)),
-                    Arguments.of(ruler, new RulerDrawing.Size(900, true, 1.5))));
+                    Arguments.of(ruler, RulerDrawing.Size.bare(84, 1)),
+                    Arguments.of(ruler, RulerDrawing.Size.bare(120, 1)),
+                    Arguments.of(ruler, RulerDrawing.Size.numbered(120, Numerals.POINT, 1)),
+                    Arguments.of(ruler, RulerDrawing.Size.numbered(900, Numerals.POINT, 1.5))));
   }
 
   @ParameterizedTest
@@ -118,10 +119,12 @@ class RulerDrawingTest {
 
   @Test
   void aClickHasATickOfItsOwnWhereThereIsRoom() {
-    assertThat(ticks(RulerDrawing.of(fortyClicks(), new RulerDrawing.Size(900, true, 1.5))))
+    assertThat(
+            ticks(
+                RulerDrawing.of(
+                    fortyClicks(), RulerDrawing.Size.numbered(900, Numerals.POINT, 1.5))))
         .hasSize(41);
-    assertThat(ticks(RulerDrawing.of(halfTurns(), new RulerDrawing.Size(120, false, 1))))
-        .hasSize(9);
+    assertThat(ticks(RulerDrawing.of(halfTurns(), RulerDrawing.Size.bare(120, 1)))).hasSize(9);
   }
 
   @Test
@@ -133,8 +136,15 @@ class RulerDrawingTest {
   }
 
   @Test
+  void numbersHaveTheSignOfTheLanguageAndTurnsTheirFractions() {
+    Numerals comma = new Numerals(',');
+    assertThat(labels(oil().in(Display.US), 900, comma)).contains("8,46", "14,2", "10");
+    assertThat(labels(halfTurns(), 900, comma)).containsExactlyElementsOf(labels(halfTurns(), 900));
+  }
+
+  @Test
   void theReadingIsAFilledDotInItsPlace() {
-    Drawing drawing = RulerDrawing.of(fortyClicks(), new RulerDrawing.Size(112, false, 1));
+    Drawing drawing = RulerDrawing.of(fortyClicks(), RulerDrawing.Size.bare(112, 1));
     assertThat(drawing.shapes(Shape.Dot.class)).hasSize(1);
     Shape.Dot dot = drawing.shapes(Shape.Dot.class).get(0);
     assertThat(dot.filled()).isTrue();
@@ -171,8 +181,7 @@ class RulerDrawingTest {
   void aProposalIsAnArrowFromTheReadingThatPointsItsWay() {
     Drawing drawing =
         RulerDrawing.of(
-            fortyClicks().withProposal(Reading.of(clicks(10))),
-            new RulerDrawing.Size(412, false, 1));
+            fortyClicks().withProposal(Reading.of(clicks(10))), RulerDrawing.Size.bare(412, 1));
     Shape.Polygon head = drawing.shapes(Shape.Polygon.class).get(0);
     assertThat(head.ink()).isEqualTo(Ink.OCHRE);
     assertThat(head.points().get(0).x()).isCloseTo(106, within(1e-9));
@@ -181,21 +190,20 @@ class RulerDrawingTest {
 
   @Test
   void adjustersWithStopsAreGreyNearThemAndFillsAreNot() {
-    Drawing clicks = RulerDrawing.of(fortyClicks(), new RulerDrawing.Size(412, false, 1));
+    Drawing clicks = RulerDrawing.of(fortyClicks(), RulerDrawing.Size.bare(412, 1));
     assertThat(clicks.shapes(Shape.Box.class))
         .extracting(Shape.Box::x, Shape.Box::width)
         .containsExactly(
             org.assertj.core.groups.Tuple.tuple(6.0, 20.0),
             org.assertj.core.groups.Tuple.tuple(386.0, 20.0));
-    assertThat(RulerDrawing.of(oil(), new RulerDrawing.Size(412, false, 1)).shapes(Shape.Box.class))
+    assertThat(RulerDrawing.of(oil(), RulerDrawing.Size.bare(412, 1)).shapes(Shape.Box.class))
         .isEmpty();
   }
 
   @Test
   void whatWasFoundBeyondTheLimitsHasItsPlaceAndABrickLineToIt() {
     Drawing drawing =
-        RulerDrawing.of(
-            fortyClicks().withReading(clicks(44)), new RulerDrawing.Size(452, false, 1));
+        RulerDrawing.of(fortyClicks().withReading(clicks(44)), RulerDrawing.Size.bare(452, 1));
     assertThat(drawing.shapes(Shape.Line.class))
         .filteredOn(line -> line.ink() == Ink.BRICK)
         .hasSize(1);
@@ -228,19 +236,22 @@ class RulerDrawingTest {
   @Test
   void oneAllowedAmountStillHasALine() {
     Ruler only = ruler(clicks(3), clicks(3), clicks(1), true, clicks(3));
-    assertThat(RulerDrawing.of(only, new RulerDrawing.Size(120, true, 1)).shapes()).isNotEmpty();
+    assertThat(RulerDrawing.of(only, RulerDrawing.Size.numbered(120, Numerals.POINT, 1)).shapes())
+        .isNotEmpty();
   }
 
   private static List<Shape.Dot> rings(Ruler ruler) {
-    return RulerDrawing.of(ruler, new RulerDrawing.Size(200, false, 1))
-        .shapes(Shape.Dot.class)
-        .stream()
+    return RulerDrawing.of(ruler, RulerDrawing.Size.bare(200, 1)).shapes(Shape.Dot.class).stream()
         .filter(dot -> !dot.filled())
         .toList();
   }
 
   private static List<String> labels(Ruler ruler, double width) {
-    return RulerDrawing.of(ruler, new RulerDrawing.Size(width, true, 1))
+    return labels(ruler, width, Numerals.POINT);
+  }
+
+  private static List<String> labels(Ruler ruler, double width, Numerals numerals) {
+    return RulerDrawing.of(ruler, RulerDrawing.Size.numbered(width, numerals, 1))
         .shapes(Shape.Text.class)
         .stream()
         .sorted((a, b) -> Double.compare(a.x(), b.x()))
@@ -274,7 +285,8 @@ class RulerDrawingTest {
   /** 250 mL are 8.4535 US fl oz and 420 mL 14.2019: neither number may lie outside. */
   @Test
   void limitsWrittenInTheRidersUnitAreRoundedInwards() {
-    Drawing drawing = RulerDrawing.of(oil().in(Display.US), new RulerDrawing.Size(900, true, 1));
+    Drawing drawing =
+        RulerDrawing.of(oil().in(Display.US), RulerDrawing.Size.numbered(900, Numerals.POINT, 1));
     assertThat(drawing.shapes(Shape.Text.class))
         .extracting(Shape.Text::text)
         .contains("8.46", "14.2");

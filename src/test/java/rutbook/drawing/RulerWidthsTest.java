@@ -13,6 +13,7 @@ import rutbook.notebook.Range;
 import rutbook.notebook.Reading;
 import rutbook.units.Amount;
 import rutbook.units.Display;
+import rutbook.units.Numerals;
 
 /** A ruler at every width from a narrow strip to a whole page: no number is cut or run over. */
 class RulerWidthsTest {
@@ -85,7 +86,10 @@ class RulerWidthsTest {
       for (double width = LEAST; width <= MOST; width += 5) {
         for (double scale : new double[] {1, 1.25, 1.5}) {
           for (boolean labels : new boolean[] {false, true}) {
-            RulerDrawing.Size size = new RulerDrawing.Size(width, labels, scale);
+            RulerDrawing.Size size =
+                labels
+                    ? RulerDrawing.Size.numbered(width, Numerals.POINT, scale)
+                    : RulerDrawing.Size.bare(width, scale);
             faults.addAll(faults(ruler, size));
             labelled += RulerDrawing.of(ruler, size).shapes(Shape.Text.class).size();
           }

@@ -18,6 +18,7 @@ import rutbook.drawing.StepLine.MarkKind;
 import rutbook.drawing.StepLine.Season;
 import rutbook.drawing.StepLine.Step;
 import rutbook.drawing.StepLine.Tick;
+import rutbook.units.Numerals;
 
 /** A setting over time: level until it is moved, then upright. */
 class StepLineTest {
@@ -25,7 +26,8 @@ class StepLineTest {
   private static final double HEIGHT = 160;
 
   private static StepLine line(List<Step> steps, Mark... marks) {
-    return new StepLine(new Season(steps, List.of(marks), List.of(), 100, "mm"), WIDTH, HEIGHT);
+    return new StepLine(
+        new Season(steps, List.of(marks), List.of(), 100, "mm", Numerals.POINT), WIDTH, HEIGHT);
   }
 
   private static Shape.Polyline drawn(StepLine line) {
@@ -82,7 +84,9 @@ class StepLineTest {
     List<Tick> ticks = IntStream.range(0, 100).mapToObj(day -> new Tick(day, "Sept")).toList();
     Drawing drawing =
         new StepLine(
-                new Season(List.of(new Step(0, 5)), List.of(), ticks, 100, "mm"), WIDTH, HEIGHT)
+                new Season(List.of(new Step(0, 5)), List.of(), ticks, 100, "mm", Numerals.POINT),
+                WIDTH,
+                HEIGHT)
             .drawing();
     List<Shape.Text> names =
         drawing.shapes(Shape.Text.class).stream()
@@ -105,7 +109,9 @@ class StepLineTest {
     }
     StepLine line =
         new StepLine(
-            new Season(steps, List.of(), List.of(), 3 * values.size(), "mm"), width, HEIGHT);
+            new Season(steps, List.of(), List.of(), 3 * values.size(), "mm", Numerals.POINT),
+            width,
+            HEIGHT);
     for (Shape.Point point : drawn(line).points()) {
       assertThat(point.x()).isBetween(0.0, (double) width);
       assertThat(point.y()).isBetween(0.0, HEIGHT);
@@ -120,7 +126,10 @@ class StepLineTest {
   void tenThousandStepsAreALineWithoutDots() {
     List<Step> steps = IntStream.range(0, 10_000).mapToObj(i -> new Step(i, i % 20)).toList();
     Drawing drawing =
-        new StepLine(new Season(steps, List.of(), List.of(), 10_000, "mm"), WIDTH, HEIGHT)
+        new StepLine(
+                new Season(steps, List.of(), List.of(), 10_000, "mm", Numerals.POINT),
+                WIDTH,
+                HEIGHT)
             .drawing();
     assertThat(drawing.shapes(Shape.Dot.class)).isEmpty();
     assertThat(drawing.shapes(Shape.Polyline.class)).hasSize(1);

@@ -14,6 +14,7 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
 import rutbook.notebook.Bench;
 import rutbook.notebook.Setting;
+import rutbook.units.Numerals;
 
 /**
  * The two colours of a comparison stay apart for people who see fewer colours, and its two marks
@@ -129,7 +130,7 @@ class TwoColoursTest {
             Ruler.of(Bench.sheet(), setting, rutbook.notebook.Reading.bothLegs(Bench.clicks(12))),
             List.of(Bench.clicks(10)),
             List.of(Bench.clicks(14)),
-            new RulerDrawing.Size(300, true, 1));
+            RulerDrawing.Size.numbered(300, Numerals.POINT, 1));
     assertThat(drawing.shapes(Shape.Dot.class)).hasSize(1).allMatch(Shape.Dot::filled);
     assertThat(drawing.shapes(Shape.Polygon.class)).hasSize(1).noneMatch(Shape.Polygon::filled);
   }

@@ -14,6 +14,7 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.EnumSource;
 import org.testfx.framework.junit5.ApplicationTest;
 import org.testfx.util.WaitForAsyncUtils;
+import rutbook.ui.fx.DrawingView;
 import rutbook.words.Language;
 
 /** In a small window no page shows a text that had to be cut, in any language. */
@@ -28,6 +29,7 @@ class CutTextTest extends ApplicationTest {
   @EnumSource(Language.class)
   void noTextIsCutOnAnyPage(Language language) {
     List<String> cut = new ArrayList<>();
+    List<String> drawn = new ArrayList<>();
     for (Pictures.View view : Pictures.views()) {
       Pictures.Take take = new Pictures.Take(1024, 640, Theme.LIGHT, TextSize.NORMAL).in(language);
       Stage stage = Pictures.open(view, take);
@@ -35,10 +37,24 @@ class CutTextTest extends ApplicationTest {
           60_000,
           () -> {
             collect(view.name(), stage.getScene().getRoot(), cut);
+            drawn(stage.getScene().getRoot(), drawn);
             stage.hide();
           });
     }
     assertThat(cut.stream().distinct()).isEmpty();
+    boolean comma = language == Language.GERMAN;
+    assertThat(drawn).as("numbers on drawings").anyMatch(text -> text.matches("\\d+[.,]\\d+"));
+    assertThat(drawn).noneMatch(text -> text.matches(comma ? ".*\\d\\.\\d+" : ".*\\d,\\d+"));
+  }
+
+  /** What stands on rulers and charts. */
+  private static void drawn(Node node, List<String> texts) {
+    if (node instanceof Text text && text.getParent() instanceof DrawingView) {
+      texts.add(text.getText());
+    }
+    if (node instanceof Parent parent) {
+      parent.getChildrenUnmodifiable().forEach(child -> drawn(child, texts));
+    }
   }
 
   @Test

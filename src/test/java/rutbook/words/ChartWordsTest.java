@@ -2,6 +2,7 @@ package rutbook.words;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import java.math.BigDecimal;
 import java.util.List;
 import java.util.Optional;
 import org.junit.jupiter.api.Test;
@@ -39,6 +40,21 @@ class ChartWordsTest {
     assertThat(chart(Display.US).across().most()).isBetween(12.0, 12.1);
   }
 
+  /** 305 mm are 12.0 in; both languages show the same numbers with signs of their own. */
+  @Test
+  void numbersOfAChartHaveTheSignOfTheLanguage() {
+    Chart english = chart(Display.US);
+    Chart german =
+        new ChartWords(new Phrases(Language.GERMAN, Display.US))
+            .fork(fork, riding.frontSag())
+            .orElseThrow();
+    assertThat(english.marks()).extracting(Chart.Mark::name).containsExactly("front sag, 2.8 in");
+    assertThat(german.marks().get(0).name()).endsWith(", 2,8 in");
+    assertThat(english.across().numerals().aligned(new BigDecimal("2.5"), 1)).isEqualTo("2.5");
+    assertThat(german.across().numerals().aligned(new BigDecimal("2.5"), 1)).isEqualTo("2,5");
+    assertThat(german.up().numerals()).isEqualTo(german.across().numerals());
+  }
+
   /** The table, the pointer and the drawn points are one: 4.6 N/mm twice over 305 mm is 2806 N. */
   @Test
   void theTableAndThePointerSayTheSame() {
@@ -70,7 +86,7 @@ class ChartWordsTest {
   void everythingWrittenOnAChartHasAWord() {
     FigureWords words = new FigureWords(Phrases.english(Display.METRIC));
     for (ChartName name : ChartName.values()) {
-      assertThat(words.chart(name)).isNotBlank();
+      assertThat(words.onCharts().names().apply(name)).isNotBlank();
     }
   }
 }

@@ -10,6 +10,7 @@ import rutbook.figures.Figure;
 import rutbook.ui.controls.ChartView;
 import rutbook.ui.controls.Keys;
 import rutbook.ui.controls.WordTable;
+import rutbook.words.ChartWords;
 import rutbook.words.FigureWords;
 import rutbook.words.Table;
 
@@ -34,7 +35,7 @@ final class FigureNodes {
         desk.text("chart.hint"),
         desk.text("chart.table"),
         height,
-        plain -> desk.words().number(Double.parseDouble(plain), 2));
+        () -> new ChartWords(desk.desk().phrases()));
   }
 
   /** A table under its title; without one where it is blank. */

@@ -4,15 +4,13 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import javafx.scene.Node;
-import rutbook.drawing.ForkChart;
-import rutbook.figures.FillKind;
 import rutbook.figures.FillRoom;
 import rutbook.figures.ForkFigures;
 import rutbook.figures.Riding;
 import rutbook.notebook.ForkParts;
 import rutbook.ui.controls.ChartView;
 import rutbook.ui.controls.Keys;
-import rutbook.units.Dimension;
+import rutbook.words.ChartWords;
 import rutbook.words.ForkWords;
 
 /** The fork: how it is built, its force over its travel, and what each fill holds in reserve. */
@@ -81,22 +79,7 @@ final class ForkSection extends Section {
       nodes.lacks(fork.present().drawn()).ifPresent(shown::add);
       return shown;
     }
-    List<ForkChart.Fill> others = new ArrayList<>();
-    for (ForkFigures.FillCurve curve : fork.inOrder()) {
-      if (curve.kind() != FillKind.PRESENT) {
-        curve
-            .drawn()
-            .found()
-            .ifPresent(each -> others.add(new ForkChart.Fill(words.fill(curve), each.curve())));
-      }
-    }
-    chart.show(
-        new ForkChart(
-                nodes.words()::chart, desk().desk().notebook().display().unit(Dimension.LENGTH))
-            .of(
-                new ForkChart.Fill(words.fill(fork.present()), drawn.get().curve()),
-                others,
-                riding.frontSag()));
+    new ChartWords(desk().desk().phrases()).fork(fork, riding.frontSag()).ifPresent(chart::show);
     shown.add(chart);
     shown.add(
         nodes.table(

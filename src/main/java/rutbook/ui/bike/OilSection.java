@@ -5,7 +5,7 @@ import java.util.List;
 import java.util.Optional;
 import javafx.scene.Node;
 import javafx.scene.layout.VBox;
-import rutbook.drawing.OilChart;
+import rutbook.drawing.Chart;
 import rutbook.figures.OilFigures;
 import rutbook.figures.OilStanding;
 import rutbook.notebook.Oil;
@@ -13,6 +13,7 @@ import rutbook.notebook.OilId;
 import rutbook.ui.controls.ChartView;
 import rutbook.ui.controls.Keys;
 import rutbook.units.Dimension;
+import rutbook.words.ChartWords;
 import rutbook.words.OilWords;
 
 /** The oils on the shelf, how thick each is when ridden, and what one does in place of another. */
@@ -78,23 +79,11 @@ final class OilSection extends Section {
   private List<Node> figures(List<OilStanding> oils, Optional<Oil> inFork) {
     FigureNodes nodes = new FigureNodes(desk());
     List<Node> shown = new ArrayList<>();
-    List<OilChart.Line> lines = new ArrayList<>();
-    for (OilStanding oil : oils) {
-      OilFigures.line(oil.oil())
-          .found()
-          .ifPresent(
-              line ->
-                  lines.add(
-                      new OilChart.Line(
-                          oil.oil().name(), line, inFork.equals(Optional.of(oil.oil())))));
-    }
-    if (!lines.isEmpty()) {
-      chart.show(
-          OilChart.of(
-              lines,
-              OilFigures.RIDING,
-              nodes.words()::chart,
-              desk().desk().notebook().display().unit(Dimension.TEMPERATURE)));
+    Optional<Chart> lines =
+        new ChartWords(desk().desk().phrases())
+            .oils(oils.stream().map(OilStanding::oil).toList(), inFork.map(Oil::id));
+    if (lines.isPresent()) {
+      chart.show(lines.get());
       shown.add(chart);
       OilWords words = new OilWords(desk().desk().phrases());
       shown.add(

@@ -78,7 +78,7 @@ final class SettingsSection extends Section {
     text.getStyleClass().add("setting-text");
     text.setAlignment(Pos.CENTER_LEFT);
     Ruler ruler = Ruler.of(model.sheet(), setting, now).in(desk().desk().settingWords().display());
-    RulerView view = new RulerView(false, 1);
+    RulerView view = new RulerView(1);
     view.show(model.baseline(setting).map(ruler::withBaseline).orElse(ruler));
     view.setMaxWidth(RULER_WIDTH);
     HBox.setHgrow(view, Priority.ALWAYS);

@@ -4,7 +4,6 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import javafx.scene.Node;
-import rutbook.drawing.SteeringChart;
 import rutbook.figures.Figure;
 import rutbook.figures.SteeringSweep;
 import rutbook.notebook.Geometry;
@@ -15,6 +14,7 @@ import rutbook.units.Amount;
 import rutbook.units.AmountException;
 import rutbook.units.Dimension;
 import rutbook.units.Length;
+import rutbook.words.ChartWords;
 import rutbook.words.SteeringWords;
 
 /** Steering geometry: trail and rake at every height of the fork that the sheet allows. */
@@ -84,20 +84,13 @@ final class SteeringSection extends Section {
     nodes.lacks(sweep).ifPresent(shown::add);
     if (sweep.found().isPresent()) {
       SteeringSweep found = sweep.found().get();
-      List<SteeringChart.At> heights =
-          found.rows().stream()
-              .map(row -> new SteeringChart.At(row.tube(), row.steering().exact()))
-              .toList();
-      if (heights.size() > 1) {
-        chart.show(
-            new SteeringChart(
-                    heights,
-                    found.present(),
-                    nodes.words()::chart,
-                    desk().desk().notebook().display().unit(Dimension.LENGTH))
-                .trail());
-        shown.add(chart);
-      }
+      new ChartWords(desk().desk().phrases())
+          .trail(found)
+          .ifPresent(
+              trail -> {
+                chart.show(trail);
+                shown.add(chart);
+              });
       shown.add(
           nodes.table(
               nodes.words().say("steering.title"),

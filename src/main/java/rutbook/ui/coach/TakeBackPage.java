@@ -158,7 +158,7 @@ public final class TakeBackPage extends Page {
             .withProposal(returned.suggested().to())
             .in(desk().notebook().display());
     ruler = returned.handedOver().map(ruler::withPrevious).orElse(ruler);
-    RulerView view = new RulerView(true, 1.25);
+    RulerView view = new RulerView(desk().settingWords().numerals(), 1.25);
     view.show(ruler);
     view.setMinHeight(USE_PREF_SIZE);
     view.setAccessibleText(words().returned(returned));

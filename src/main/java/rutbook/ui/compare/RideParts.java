@@ -118,7 +118,14 @@ final class RideParts {
           new WideDrawing(
               LEAST_WIDTH,
               LAPS,
-              width -> LapDots.of(columns(laps.from()), columns(laps.to()), "s", width, LAPS),
+              width ->
+                  LapDots.of(
+                      columns(laps.from()),
+                      columns(laps.to()),
+                      "s",
+                      desk.phrases().amounts().numerals(),
+                      width,
+                      LAPS),
               verdict));
       nodes.add(Keys.prose(words.noise(laps), "soft"));
     }
@@ -140,7 +147,7 @@ final class RideParts {
     if (curves.both() && !curves.same()) {
       ForkChart chart =
           new ForkChart(
-              new FigureWords(desk.phrases())::chart,
+              new FigureWords(desk.phrases()).onCharts(),
               desk.phrases().display().unit(Dimension.LENGTH));
       ForkChart.Fill from = fill(comparison.sides().from(), curves.from().found().orElseThrow());
       ForkChart.Fill to = fill(comparison.sides().to(), curves.to().found().orElseThrow());

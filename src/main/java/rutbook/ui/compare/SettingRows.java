@@ -71,17 +71,14 @@ final class SettingRows extends VBox {
     String name = words.setting(setting);
     String said = row(row, words.difference(row));
     Sheet sheet = row.onlyBefore() ? comparison.from().sheet() : comparison.to().sheet();
-    Ruler ruler = Ruler.of(sheet, setting, row.to().or(row::from).orElseThrow().reading());
+    Ruler ruler =
+        Ruler.of(sheet, setting, row.to().or(row::from).orElseThrow().reading())
+            .in(desk.settingWords().display());
     WideDrawing drawn =
         new WideDrawing(
             RULER,
-            new RulerDrawing.Size(RULER, true, 1).height(),
-            width ->
-                ComparedRuler.of(
-                    ruler,
-                    amounts(row.from()),
-                    amounts(row.to()),
-                    new RulerDrawing.Size(width, true, 1)),
+            size(RULER).height(),
+            width -> ComparedRuler.of(ruler, amounts(row.from()), amounts(row.to()), size(width)),
             name + ": " + said);
     HBox.setHgrow(drawn, Priority.ALWAYS);
     drawn.setMaxWidth(desk.em() * 34);
@@ -92,6 +89,10 @@ final class SettingRows extends VBox {
     whole.setId("compare-" + setting.id());
     below.put(setting.id(), whole);
     return whole;
+  }
+
+  private RulerDrawing.Size size(double width) {
+    return RulerDrawing.Size.numbered(width, desk.settingWords().numerals(), 1);
   }
 
   /**

@@ -1,9 +1,6 @@
 package rutbook.ui.controls;
 
-import java.util.ArrayList;
-import java.util.List;
-import java.util.function.UnaryOperator;
-import java.util.stream.Collectors;
+import java.util.function.Supplier;
 import javafx.scene.AccessibleRole;
 import javafx.scene.control.Label;
 import javafx.scene.control.ToggleButton;
@@ -15,7 +12,7 @@ import rutbook.drawing.Chart;
 import rutbook.drawing.ChartDrawing;
 import rutbook.drawing.ChartLayout;
 import rutbook.ui.fx.DrawingView;
-import rutbook.words.Table;
+import rutbook.words.ChartWords;
 
 /**
  * A chart to look at: values under the pointer or, with the arrow keys, under a line that is moved
@@ -48,7 +45,7 @@ public final class ChartView extends VBox {
   private final Picture picture = new Picture();
   private final Label reading = Keys.prose("", "condensed");
   private final ToggleButton asTable;
-  private final UnaryOperator<String> numerals;
+  private final Supplier<ChartWords> words;
   private final String hint;
   private Chart chart;
   private ChartLayout layout;
@@ -57,13 +54,13 @@ public final class ChartView extends VBox {
   /**
    * @param id of the chart; its table key has it too
    * @param hint what is said below it until something is pointed at
-   * @param number a number as the language writes it, from its plain form
+   * @param words for its readings, in the units of the moment
    */
   public ChartView(
-      String id, String hint, String tableKey, double height, UnaryOperator<String> number) {
+      String id, String hint, String tableKey, double height, Supplier<ChartWords> words) {
     super(6);
     this.hint = hint;
-    this.numerals = number;
+    this.words = words;
     setId(id);
     picture.setId(id + "-picture");
     picture.setPrefHeight(height);
@@ -94,7 +91,7 @@ public final class ChartView extends VBox {
 
   private void layOut() {
     if (asTable.isSelected() && chart != null) {
-      getChildren().setAll(new WordTable(table()), asTable);
+      getChildren().setAll(new WordTable(words.get().table(chart, TABLE_ROWS)), asTable);
     } else {
       getChildren().setAll(picture, reading, asTable);
     }
@@ -126,7 +123,7 @@ public final class ChartView extends VBox {
     across = at.across();
     picture.pointer.setVisible(true);
     picture.pointer.show(ChartDrawing.pointer(layout, at));
-    reading.setText(said(at));
+    reading.setText(words.get().reading(chart, at));
     picture.setAccessibleText(reading.getText());
   }
 
@@ -147,44 +144,5 @@ public final class ChartView extends VBox {
       }
     }
     event.consume();
-  }
-
-  /** Such as: Travel, mm 150: springs alone 1380; present 1760. */
-  private String said(Chart.Reading at) {
-    String values =
-        at.values().stream()
-            .map(value -> value.name() + " " + number(value.up()))
-            .collect(Collectors.joining(" · "));
-    return chart.across().title() + " " + number(at.across()) + ": " + values;
-  }
-
-  private String number(double value) {
-    double size = Math.abs(value);
-    int decimals = size >= 100 ? 0 : size >= 10 ? 1 : 2;
-    return numerals.apply(
-        java.math.BigDecimal.valueOf(value)
-            .setScale(decimals, java.math.RoundingMode.HALF_UP)
-            .toPlainString());
-  }
-
-  private Table table() {
-    List<String> head = new ArrayList<>();
-    head.add(chart.across().title());
-    chart.curves().forEach(curve -> head.add(curve.name()));
-    List<List<String>> rows = new ArrayList<>();
-    for (Chart.Reading at : chart.table(TABLE_ROWS)) {
-      List<String> row = new ArrayList<>();
-      row.add(number(at.across()));
-      for (Chart.Curve curve : chart.curves()) {
-        row.add(
-            at.values().stream()
-                .filter(value -> value.name().equals(curve.name()))
-                .findFirst()
-                .map(value -> number(value.up()))
-                .orElse(""));
-      }
-      rows.add(row);
-    }
-    return new Table(head, rows);
   }
 }

@@ -36,7 +36,7 @@ public final class RulerControl extends VBox {
 
   private final WindowWords words;
   private final SettingWords settingWords;
-  private final RulerView view = new RulerView(true, 1.25);
+  private final RulerView view;
   private final TextField field = new TextField();
   private final Label error = Keys.label("", "error");
   private final Label hover = Keys.label("", "ruler-hover");
@@ -58,6 +58,7 @@ public final class RulerControl extends VBox {
       Runnable stepClosed) {
     this.words = words;
     this.settingWords = settingWords;
+    this.view = new RulerView(settingWords.numerals(), 1.25);
     this.chosen = chosen;
     this.stepClosed = stepClosed;
     setId(id);

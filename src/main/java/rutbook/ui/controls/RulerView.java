@@ -1,17 +1,29 @@
 package rutbook.ui.controls;
 
+import java.util.Optional;
 import rutbook.drawing.Ruler;
 import rutbook.drawing.RulerDrawing;
 import rutbook.ui.fx.DrawingView;
+import rutbook.units.Numerals;
 
 /** A ruler to look at, as wide as it is given room. */
 public class RulerView extends DrawingView {
-  private final boolean labelled;
+  private final Optional<Numerals> numbers;
   private final double scale;
   private Ruler ruler;
 
-  public RulerView(boolean labelled, double scale) {
-    this.labelled = labelled;
+  /** Without numbers. */
+  public RulerView(double scale) {
+    this(Optional.empty(), scale);
+  }
+
+  /** With numbers under the ticks. */
+  public RulerView(Numerals numerals, double scale) {
+    this(Optional.of(numerals), scale);
+  }
+
+  private RulerView(Optional<Numerals> numbers, double scale) {
+    this.numbers = numbers;
     this.scale = scale;
     setMinWidth(RulerDrawing.Size.LEAST_WIDTH);
     setMinHeight(size(120).height());
@@ -28,7 +40,7 @@ public class RulerView extends DrawingView {
   }
 
   private RulerDrawing.Size size(double width) {
-    return new RulerDrawing.Size(Math.max(width, RulerDrawing.Size.LEAST_WIDTH), labelled, scale);
+    return new RulerDrawing.Size(Math.max(width, RulerDrawing.Size.LEAST_WIDTH), numbers, scale);
   }
 
   private void redraw() {

@@ -116,7 +116,7 @@ final class StartChoice extends VBox {
             "new.start.take.said", name, desk.settingWords().change(setting, now, from.reading())));
     take.setMinWidth(USE_PREF_SIZE);
     takes.put(setting.id(), take);
-    RulerView ruler = new RulerView(true, 1);
+    RulerView ruler = new RulerView(desk.settingWords().numerals(), 1);
     ruler.show(
         Ruler.of(bike.latestSheet(), setting, now)
             .withProposal(from.reading())

@@ -1,21 +1,22 @@
 package rutbook.ui.next;
 
+import java.util.List;
 import java.util.Optional;
 import javafx.scene.Node;
 import javafx.scene.layout.VBox;
-import rutbook.drawing.ForkChart;
+import rutbook.drawing.Chart;
 import rutbook.figures.ForkFigures;
 import rutbook.figures.Riding;
 import rutbook.notebook.Placed;
 import rutbook.notebook.Setup;
 import rutbook.notebook.Timeline;
+import rutbook.physics.ForkPoint;
 import rutbook.reasoning.Suggestion;
 import rutbook.ui.Desk;
 import rutbook.ui.controls.ChartView;
 import rutbook.ui.controls.Keys;
-import rutbook.units.Dimension;
 import rutbook.words.BikeWords;
-import rutbook.words.FigureWords;
+import rutbook.words.ChartWords;
 
 /** The fork's force over its travel as it is and as suggested, where a setting moves that curve. */
 final class MovedCurve {
@@ -33,24 +34,26 @@ final class MovedCurve {
   Optional<Node> node() {
     Timeline timeline = desk.timeline(desk.bike().orElseThrow().id());
     Setup now = timeline.now();
-    Optional<ForkFigures.Drawn> before = drawn(timeline, now);
-    Optional<ForkFigures.Drawn> after =
-        drawn(timeline, now.with(Placed.set(suggestion.setting().id(), suggestion.to())));
-    boolean moves =
-        before.isPresent()
-            && after.isPresent()
-            && !before.get().points().equals(after.get().points());
-    return moves ? Optional.of(chart(before.get(), after.get())) : Optional.empty();
+    ForkFigures before = fork(timeline, now);
+    ForkFigures after =
+        fork(timeline, now.with(Placed.set(suggestion.setting().id(), suggestion.to())));
+    ChartWords words = new ChartWords(desk.phrases());
+    return points(before).equals(points(after))
+        ? Optional.empty()
+        : words
+            .compared(desk.text("next.curve.now"), before, desk.text("next.curve.then"), after)
+            .map(this::shown);
   }
 
-  private static Optional<ForkFigures.Drawn> drawn(Timeline timeline, Setup setup) {
-    return ForkFigures.of(timeline.bike().latestSheet(), setup, Riding.NOT_NOTED)
-        .present()
-        .drawn()
-        .found();
+  private static ForkFigures fork(Timeline timeline, Setup setup) {
+    return ForkFigures.of(timeline.bike().latestSheet(), setup, Riding.NOT_NOTED);
   }
 
-  private Node chart(ForkFigures.Drawn before, ForkFigures.Drawn after) {
+  private static Optional<List<ForkPoint>> points(ForkFigures fork) {
+    return fork.present().drawn().found().map(ForkFigures.Drawn::points);
+  }
+
+  private Node shown(Chart compared) {
     BikeWords bike = new BikeWords(desk.phrases());
     ChartView chart =
         new ChartView(
@@ -58,14 +61,8 @@ final class MovedCurve {
             bike.text("chart.hint"),
             bike.text("chart.table"),
             HEIGHT,
-            plain -> bike.number(Double.parseDouble(plain), 2));
-    chart.show(
-        new ForkChart(
-                new FigureWords(desk.phrases())::chart,
-                desk.phrases().display().unit(Dimension.LENGTH))
-            .compared(
-                new ForkChart.Fill(desk.text("next.curve.now"), before.curve()),
-                new ForkChart.Fill(desk.text("next.curve.then"), after.curve())));
+            () -> new ChartWords(desk.phrases()));
+    chart.show(compared);
     return new VBox(6, Keys.prose(desk.text("next.curve"), "strong"), chart);
   }
 }

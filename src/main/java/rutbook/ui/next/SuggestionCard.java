@@ -45,7 +45,7 @@ final class SuggestionCard extends VBox {
     if (first) {
       getStyleClass().add("chosen");
     }
-    RulerView ruler = new RulerView(true, 1.25);
+    RulerView ruler = new RulerView(desk.settingWords().numerals(), 1.25);
     ruler.show(ruler());
     ruler.setMinHeight(USE_PREF_SIZE);
     String title = words.suggestion(suggestion);

@@ -21,6 +21,7 @@ import rutbook.ui.Desk;
 import rutbook.ui.controls.Keys;
 import rutbook.ui.controls.RulerView;
 import rutbook.units.Display;
+import rutbook.units.Numerals;
 import rutbook.words.BenchWords;
 import rutbook.words.FindingWords;
 import rutbook.words.PlanWords;
@@ -32,6 +33,7 @@ final class BenchStep extends VBox {
   private final FindingWords findings;
   private final PlanWords planWords;
   private final Display display;
+  private final Numerals numerals;
 
   BenchStep(Desk desk, Plan plan, Step step) {
     super(12);
@@ -39,6 +41,7 @@ final class BenchStep extends VBox {
     this.findings = new FindingWords(desk.phrases());
     this.planWords = new PlanWords(desk.phrases());
     this.display = desk.phrases().display();
+    this.numerals = desk.phrases().amounts().numerals();
     setId("bench-step");
     Label title = Keys.prose(planWords.title(step), "bench-title");
     title.setId("bench-title");
@@ -91,7 +94,7 @@ final class BenchStep extends VBox {
             .flatMap(done -> Ask.reading(done.entered()))
             .filter(reading -> !reading.amounts().isEmpty())
             .orElse(target.get().reading());
-    RulerView ruler = new RulerView(true, 1.5);
+    RulerView ruler = new RulerView(numerals, 1.5);
     ruler.show(
         Ruler.of(plan.sheet(), setting, stands).withBaseline(target.get().reading()).in(display));
     getChildren().add(ruler);

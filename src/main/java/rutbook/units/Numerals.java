@@ -1,4 +1,4 @@
-package rutbook.words;
+package rutbook.units;
 
 import java.math.BigDecimal;
 import java.math.MathContext;
@@ -6,15 +6,18 @@ import java.math.RoundingMode;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
-import rutbook.units.Amount;
-import rutbook.units.AmountText;
-import rutbook.units.Shown;
-import rutbook.units.TurnUnit;
 
-/** Numbers in writing: plain digits with the locale's point or comma, turns with fractions. */
-final class Numerals {
+/**
+ * Numbers in writing: plain digits with a language's point or comma, turns with fractions.
+ *
+ * @param decimalSign a point or a comma
+ */
+public record Numerals(char decimalSign) {
+  /** Decimals behind a point. */
+  public static final Numerals POINT = new Numerals('.');
+
   /** U+2212, as wide as a plus. */
-  static final char MINUS = '−';
+  private static final char MINUS = '−';
 
   private static final MathContext KEPT =
       new MathContext(Amount.MOST_DIGITS, RoundingMode.HALF_EVEN);
@@ -33,14 +36,13 @@ final class Numerals {
           new Part(1, 3, '⅓'),
           new Part(2, 3, '⅔'));
 
-  private final char decimalSign;
-
-  Numerals(Locale locale) {
-    this.decimalSign = AmountText.decimalSign(locale);
+  /** As a locale writes them. */
+  public static Numerals of(Locale locale) {
+    return new Numerals(AmountText.decimalSign(locale));
   }
 
   /** All digits of the number, never grouped, as its unit is written. */
-  String text(Shown shown) {
+  public String text(Shown shown) {
     BigDecimal size = shown.number().abs();
     String digits =
         shown.unit() == TurnUnit.TURN ? mixed(size).orElseGet(() -> decimal(size)) : decimal(size);
@@ -48,12 +50,19 @@ final class Numerals {
   }
 
   /** A number that is no amount, with at most so many decimals. */
-  String text(double number, int decimals) {
+  public String text(double number, int decimals) {
     if (!Double.isFinite(number)) {
       return Double.toString(number);
     }
     BigDecimal rounded = BigDecimal.valueOf(number).setScale(decimals, RoundingMode.HALF_UP);
     String digits = decimal(rounded.abs());
+    return rounded.signum() < 0 ? MINUS + digits : digits;
+  }
+
+  /** With exactly so many decimals, as numbers stand under each other. */
+  public String aligned(BigDecimal number, int decimals) {
+    BigDecimal rounded = number.setScale(decimals, RoundingMode.HALF_UP);
+    String digits = rounded.abs().toPlainString().replace('.', decimalSign);
     return rounded.signum() < 0 ? MINUS + digits : digits;
   }
 
