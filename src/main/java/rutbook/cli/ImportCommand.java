@@ -22,7 +22,6 @@ import rutbook.imports.SetupMapping;
 import rutbook.imports.SetupTaking;
 import rutbook.json.ImportAnswer;
 import rutbook.json.Reply;
-import rutbook.notebook.Entry;
 import rutbook.notebook.Rider;
 import rutbook.notebook.Sheet;
 import rutbook.notebook.Track;
@@ -158,10 +157,7 @@ final class ImportCommand extends RutbookCommand.OnNotebook {
   }
 
   private static Rider rider(OpenedNotebook opened) {
-    return SessionStart.last(opened.notebook(), opened.bike())
-        .map(Entry.Session::rider)
-        .flatMap(opened.notebook().shelf()::rider)
-        .or(() -> opened.notebook().shelf().riders().stream().findFirst())
+    return SessionStart.rider(opened.notebook(), opened.bike())
         .orElseThrow(() -> Refusal.use(opened.say("import.no-rider")));
   }
 

@@ -13,6 +13,7 @@ import rutbook.notebook.Notebook;
 import rutbook.notebook.NotebookException;
 import rutbook.notebook.Placed;
 import rutbook.notebook.Reading;
+import rutbook.notebook.Rider;
 import rutbook.notebook.Setting;
 import rutbook.notebook.SettingId;
 import rutbook.notebook.Setup;
@@ -70,6 +71,14 @@ public final class SessionStart {
         .map(order -> order + 1)
         .max()
         .orElse(0);
+  }
+
+  /** Who rode the bike last, or else the first rider of the shelf. */
+  public static Optional<Rider> rider(Notebook notebook, Bike bike) {
+    return last(notebook, bike)
+        .map(Entry.Session::rider)
+        .flatMap(notebook.shelf()::rider)
+        .or(() -> notebook.shelf().riders().stream().findFirst());
   }
 
   /** The session ridden last on the bike, if any: its track and rider are offered first. */

@@ -6,20 +6,15 @@ import java.util.Optional;
 import rutbook.compare.CurvePair;
 import rutbook.compare.FullComparison;
 import rutbook.compare.LapComparison;
-import rutbook.compare.MotoLaps;
-import rutbook.compare.Subject;
 import rutbook.compare.TrackDifference;
 import rutbook.compare.TrackDifference.Verdict;
 import rutbook.compare.TwoTracks;
+import rutbook.drawing.Chart;
 import rutbook.drawing.ChartDrawing;
 import rutbook.drawing.ChartLayout;
 import rutbook.drawing.Drawing;
-import rutbook.drawing.ForkChart;
-import rutbook.drawing.LapDots;
-import rutbook.figures.ForkFigures;
-import rutbook.units.Dimension;
+import rutbook.words.ChartWords;
 import rutbook.words.ComparedWords;
-import rutbook.words.FigureWords;
 
 /** What a comparison's card shows below its settings: laps, the fork's curves, all sessions. */
 final class ComparedBlocks {
@@ -46,26 +41,10 @@ final class ComparedBlocks {
   }
 
   private Card.Figure laps(LapComparison laps) {
-    Drawing drawing =
-        LapDots.of(
-            columns(laps.from()),
-            columns(laps.to()),
-            "s",
-            of.phrases().amounts().numerals(),
-            WIDTH,
-            LAPS_HEIGHT);
+    Drawing drawing = words.dots(laps, WIDTH, LAPS_HEIGHT);
     String said = of.phrases().sentence(words.laps(laps));
     return new Card.Figure(
         words.say("laps", said), CardOf.picture(drawing, said), List.of(words.noise(laps)));
-  }
-
-  private List<LapDots.Column> columns(List<MotoLaps> motos) {
-    return motos.stream()
-        .map(
-            laps ->
-                new LapDots.Column(
-                    words.say("column", laps.session().day(), laps.moto() + 1), laps.seconds()))
-        .toList();
   }
 
   /** Nothing where the curves are one: then there is nothing to see. */
@@ -74,24 +53,19 @@ final class ComparedBlocks {
     if (!curves.both() || curves.same()) {
       return Optional.empty();
     }
-    FigureWords figures = new FigureWords(of.phrases());
-    ForkChart chart =
-        new ForkChart(figures.onCharts(), of.phrases().display().unit(Dimension.LENGTH));
-    Drawing drawing =
-        ChartDrawing.of(
-            chart.compared(
-                fill(comparison.sides().from(), curves.from().found().orElseThrow()),
-                fill(comparison.sides().to(), curves.to().found().orElseThrow())),
-            new ChartLayout.Size(WIDTH, CURVES_HEIGHT, 1));
+    Chart chart =
+        new ChartWords(of.phrases())
+            .compared(
+                of.comparing().choice(comparison.sides().from().choice()),
+                curves.from().found().orElseThrow(),
+                of.comparing().choice(comparison.sides().to().choice()),
+                curves.to().found().orElseThrow());
+    Drawing drawing = ChartDrawing.of(chart, new ChartLayout.Size(WIDTH, CURVES_HEIGHT, 1));
     return Optional.of(
         new Card.Figure(
             words.say("curve"),
             CardOf.picture(drawing, words.say("curve")),
             words.reserve(curves)));
-  }
-
-  private ForkChart.Fill fill(Subject subject, ForkFigures.Drawn drawn) {
-    return new ForkChart.Fill(of.comparing().choice(subject.choice()), drawn.curve());
   }
 
   private Card.Lines tracks(TwoTracks tracks) {

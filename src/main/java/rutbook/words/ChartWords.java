@@ -53,9 +53,21 @@ public final class ChartWords {
   /** Two forks over each other, each by its own name. */
   public Optional<Chart> compared(
       String left, ForkFigures first, String right, ForkFigures second) {
-    return fill(left, first.present())
+    return first
+        .present()
+        .drawn()
+        .found()
         .flatMap(
-            one -> fill(right, second.present()).map(other -> forkChart().compared(one, other)));
+            one ->
+                second.present().drawn().found().map(other -> compared(left, one, right, other)));
+  }
+
+  /** Two curves over each other, each by its own name. */
+  public Chart compared(
+      String left, ForkFigures.Drawn first, String right, ForkFigures.Drawn second) {
+    return forkChart()
+        .compared(
+            new ForkChart.Fill(left, first.curve()), new ForkChart.Fill(right, second.curve()));
   }
 
   /** The end of the travel of two fills, each by its own name; from a share of the travel on. */

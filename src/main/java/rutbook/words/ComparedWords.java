@@ -7,11 +7,14 @@ import rutbook.compare.BestMoto;
 import rutbook.compare.CurvePair;
 import rutbook.compare.LapComparison;
 import rutbook.compare.LapDifference;
+import rutbook.compare.MotoLaps;
 import rutbook.compare.SettingHistory;
 import rutbook.compare.Spread;
 import rutbook.compare.TrackDifference;
 import rutbook.compare.TrackSide;
 import rutbook.compare.WithoutDrift;
+import rutbook.drawing.Drawing;
+import rutbook.drawing.LapDots;
 import rutbook.figures.ForkFigures;
 import rutbook.figures.Need;
 import rutbook.figures.Reserve;
@@ -63,6 +66,21 @@ public final class ComparedWords {
         tenths(high),
         laps.moreMotos().orElse(0),
         LapDifference.MOST_MOTOS);
+  }
+
+  /** The laps of both sides, moto by moto; one moto or more. */
+  public Drawing dots(LapComparison laps, double width, double height) {
+    return LapDots.of(
+        columns(laps.from()), columns(laps.to()), "s", phrases.amounts().numerals(), width, height);
+  }
+
+  private List<LapDots.Column> columns(List<MotoLaps> motos) {
+    return motos.stream()
+        .map(
+            laps ->
+                new LapDots.Column(
+                    say("column", laps.session().day(), laps.moto() + 1), laps.seconds()))
+        .toList();
   }
 
   /** What the noise between motos was taken from. */

@@ -12,24 +12,19 @@ import rutbook.compare.CurvePair;
 import rutbook.compare.FeelRow;
 import rutbook.compare.FullComparison;
 import rutbook.compare.LapComparison;
-import rutbook.compare.MotoLaps;
 import rutbook.compare.SagRow;
-import rutbook.compare.Subject;
 import rutbook.compare.TrackDifference;
 import rutbook.compare.TrackDifference.Verdict;
 import rutbook.compare.TwoTracks;
+import rutbook.drawing.Chart;
 import rutbook.drawing.ChartDrawing;
 import rutbook.drawing.ChartLayout;
-import rutbook.drawing.ForkChart;
-import rutbook.drawing.LapDots;
-import rutbook.figures.ForkFigures;
 import rutbook.ui.Desk;
 import rutbook.ui.controls.Keys;
-import rutbook.units.Dimension;
 import rutbook.words.CardWords;
+import rutbook.words.ChartWords;
 import rutbook.words.CompareWords;
 import rutbook.words.ComparedWords;
-import rutbook.words.FigureWords;
 
 /** What was measured and ridden on both sides: sag, ground, feel, laps, curves, all sessions. */
 final class RideParts {
@@ -115,56 +110,32 @@ final class RideParts {
     List<Node> nodes = new ArrayList<>(List.of(Keys.prose(verdict)));
     if (laps.result().isPresent()) {
       nodes.add(
-          new WideDrawing(
-              LEAST_WIDTH,
-              LAPS,
-              width ->
-                  LapDots.of(
-                      columns(laps.from()),
-                      columns(laps.to()),
-                      "s",
-                      desk.phrases().amounts().numerals(),
-                      width,
-                      LAPS),
-              verdict));
+          new WideDrawing(LEAST_WIDTH, LAPS, width -> words.dots(laps, width, LAPS), verdict));
       nodes.add(Keys.prose(words.noise(laps), "soft"));
     }
     return part("compare-laps", desk.text("compare.laps"), nodes);
-  }
-
-  private List<LapDots.Column> columns(List<MotoLaps> motos) {
-    return motos.stream()
-        .map(
-            laps ->
-                new LapDots.Column(
-                    words.say("column", laps.session().day(), laps.moto() + 1), laps.seconds()))
-        .toList();
   }
 
   private Node curves(FullComparison comparison) {
     CurvePair curves = comparison.curves();
     List<Node> nodes = new ArrayList<>();
     if (curves.both() && !curves.same()) {
-      ForkChart chart =
-          new ForkChart(
-              new FigureWords(desk.phrases()).onCharts(),
-              desk.phrases().display().unit(Dimension.LENGTH));
-      ForkChart.Fill from = fill(comparison.sides().from(), curves.from().found().orElseThrow());
-      ForkChart.Fill to = fill(comparison.sides().to(), curves.to().found().orElseThrow());
+      Chart chart =
+          new ChartWords(desk.phrases())
+              .compared(
+                  comparing.choice(comparison.sides().from().choice()),
+                  curves.from().found().orElseThrow(),
+                  comparing.choice(comparison.sides().to().choice()),
+                  curves.to().found().orElseThrow());
       nodes.add(
           new WideDrawing(
               LEAST_WIDTH,
               CURVES,
-              width ->
-                  ChartDrawing.of(chart.compared(from, to), new ChartLayout.Size(width, CURVES, 1)),
+              width -> ChartDrawing.of(chart, new ChartLayout.Size(width, CURVES, 1)),
               words.say("curve")));
     }
     words.reserve(curves).forEach(line -> nodes.add(Keys.prose(line)));
     return part("compare-curves", desk.text("compare.fork"), nodes);
-  }
-
-  private ForkChart.Fill fill(Subject subject, ForkFigures.Drawn drawn) {
-    return new ForkChart.Fill(comparing.choice(subject.choice()), drawn.curve());
   }
 
   private Node tracks(TwoTracks tracks) {

@@ -17,6 +17,7 @@ import javafx.scene.layout.HBox;
 import javafx.scene.layout.Priority;
 import javafx.scene.layout.VBox;
 import javafx.util.StringConverter;
+import rutbook.imports.DayOrder;
 import rutbook.imports.Grid;
 import rutbook.imports.NotTaken;
 import rutbook.notebook.Notebook;
@@ -102,7 +103,7 @@ abstract class ImportPage extends Page {
   abstract List<Node> questions();
 
   /** The choice of what a column is. */
-  abstract Node choice(int column);
+  abstract ComboBox<?> choice(int column);
 
   /** Shows what would be taken. */
   abstract void look();
@@ -138,7 +139,9 @@ abstract class ImportPage extends Page {
     text.setMinWidth(0);
     text.setMaxWidth(Double.MAX_VALUE);
     HBox.setHgrow(text, Priority.ALWAYS);
-    HBox row = new HBox(10, text, choice(column));
+    ComboBox<?> choice = choice(column);
+    choice.setPrefWidth(desk().em() * 15);
+    HBox row = new HBox(10, text, choice);
     row.setAlignment(Pos.CENTER_LEFT);
     return row;
   }
@@ -170,7 +173,6 @@ abstract class ImportPage extends Page {
     box.getItems().setAll(all);
     now.ifPresent(box::setValue);
     box.setOnAction(event -> chosen.accept(box.getValue()));
-    box.setPrefWidth(desk().em() * 15);
     box.setMinWidth(USE_PREF_SIZE);
     return box;
   }
@@ -180,6 +182,24 @@ abstract class ImportPage extends Page {
     Label label = Keys.prose(words.text(key), "group-title");
     label.setLabelFor(choice);
     return new VBox(3, label, choice);
+  }
+
+  /** The order of day and month, where a table may be read in two ways. */
+  final Node order(Optional<DayOrder> now, Consumer<DayOrder> chosen) {
+    return asked(
+        "order",
+        choose(
+            "import-order",
+            words.text("order"),
+            List.of(DayOrder.values()),
+            now,
+            order -> words.text("order." + order.name()),
+            chosen));
+  }
+
+  final Node headings() {
+    return tick(
+        "import-headings", "headings", grid.hasHeadings(), first -> read(grid.withHeadings(first)));
   }
 
   final CheckBox tick(String id, String key, boolean now, Consumer<Boolean> chosen) {

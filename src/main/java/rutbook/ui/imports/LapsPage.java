@@ -5,7 +5,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import javafx.scene.Node;
-import rutbook.imports.DayOrder;
+import javafx.scene.control.ComboBox;
 import rutbook.imports.Grid;
 import rutbook.imports.ImportException;
 import rutbook.imports.LapGuess;
@@ -85,16 +85,7 @@ public final class LapsPage extends ImportPage {
                   })));
     }
     if (mapping.day().isPresent()) {
-      asked.add(
-          asked(
-              "order",
-              choose(
-                  "import-order",
-                  words().text("order"),
-                  List.of(DayOrder.values()),
-                  mapping.order(),
-                  order -> words().text("order." + order.name()),
-                  order -> mean(mapping.with(order)))));
+      asked.add(order(mapping.order(), order -> mean(mapping.with(order))));
     }
     asked.add(
         asked(
@@ -106,12 +97,7 @@ public final class LapsPage extends ImportPage {
                 Optional.of(mapping.unit()),
                 unit -> words().text("unit." + unit.name()),
                 unit -> mean(mapping.in(unit)))));
-    asked.add(
-        tick(
-            "import-headings",
-            "headings",
-            grid().hasHeadings(),
-            first -> read(grid().withHeadings(first))));
+    asked.add(headings());
     if (moto().filter(it -> !it.report().laps().isEmpty()).isPresent()) {
       asked.add(
           tick(
@@ -127,7 +113,7 @@ public final class LapsPage extends ImportPage {
   }
 
   @Override
-  Node choice(int column) {
+  ComboBox<?> choice(int column) {
     return choose(
         "import-column-" + (column + 1),
         words().text("column", column + 1),

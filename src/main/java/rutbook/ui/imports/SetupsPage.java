@@ -4,8 +4,8 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import javafx.scene.Node;
+import javafx.scene.control.ComboBox;
 import rutbook.edit.SessionStart;
-import rutbook.imports.DayOrder;
 import rutbook.imports.DecimalMark;
 import rutbook.imports.Grid;
 import rutbook.imports.ImportException;
@@ -16,7 +16,6 @@ import rutbook.imports.SetupMapping;
 import rutbook.imports.SetupTaking;
 import rutbook.notebook.Bike;
 import rutbook.notebook.Carrier;
-import rutbook.notebook.Entry;
 import rutbook.notebook.NotebookException;
 import rutbook.notebook.Rider;
 import rutbook.notebook.RiderId;
@@ -92,16 +91,7 @@ public final class SetupsPage extends ImportPage {
                     redraw();
                   })));
     }
-    asked.add(
-        asked(
-            "order",
-            choose(
-                "import-order",
-                words().text("order"),
-                List.of(DayOrder.values()),
-                mapping.order(),
-                order -> words().text("order." + order.name()),
-                order -> mean(mapping.with(order)))));
+    asked.add(order(mapping.order(), order -> mean(mapping.with(order))));
     asked.add(
         asked(
             "decimals",
@@ -112,18 +102,13 @@ public final class SetupsPage extends ImportPage {
                 Optional.of(mapping.decimals()),
                 mark -> words().text("decimals." + mark.name()),
                 mark -> mean(mapping.with(mark)))));
-    asked.add(
-        tick(
-            "import-headings",
-            "headings",
-            grid().hasHeadings(),
-            first -> read(grid().withHeadings(first))));
+    asked.add(headings());
     asked.add(Keys.smallKey("import-turned", words().text("turned"), () -> read(grid().turned())));
     return asked;
   }
 
   @Override
-  Node choice(int column) {
+  ComboBox<?> choice(int column) {
     List<SetupColumn> all =
         new ArrayList<>(
             List.of(
@@ -183,10 +168,7 @@ public final class SetupsPage extends ImportPage {
 
   /** Who rode last, or the first rider, or a new one where there is none yet. */
   private Rider rider() {
-    return SessionStart.last(desk().notebook(), bike.orElseThrow())
-        .map(Entry.Session::rider)
-        .flatMap(desk().notebook().shelf()::rider)
-        .or(() -> desk().notebook().shelf().riders().stream().findFirst())
+    return SessionStart.rider(desk().notebook(), bike.orElseThrow())
         .orElseGet(
             () -> new Rider(new RiderId(desk().ids().next()), desk().text("new.rider"), List.of()));
   }
