@@ -136,7 +136,7 @@ final class SettingForm extends SheetForm {
                 "setting.greater",
                 Sense.values(),
                 scale.map(Scale::greater).orElse(usual.greater())));
-    role = ask(one("setting-role", "setting.role", Role.values(), offered));
+    role = wide(one("setting-role", "setting.role", Role.values(), offered));
     wishLeast =
         ask(
             fields()
