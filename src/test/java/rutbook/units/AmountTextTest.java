@@ -293,4 +293,52 @@ class AmountTextTest {
     assertThat(refused).as("refusal of %s", typed).isNotNull();
     return refused;
   }
+
+  @Test
+  void aWholeFractionIsNoFraction() {
+    assertThatThrownBy(() -> AmountText.parse("9 2/2 oz", Volume.US_FLUID_OUNCE))
+        .isInstanceOf(AmountException.class);
+    assertThat(AmountText.parse("9 1/2 oz", Volume.US_FLUID_OUNCE))
+        .isEqualTo(Amount.of("9.5", Volume.US_FLUID_OUNCE));
+  }
+
+  @Test
+  void fortyDigitsAreReadAndNoMore() {
+    String zeros = "0." + "0".repeat(39);
+    assertThat(AmountText.parse(zeros, Length.MILLIMETRE))
+        .isEqualTo(Amount.of(0, Length.MILLIMETRE));
+    assertThatThrownBy(() -> AmountText.parse(zeros + "0", Length.MILLIMETRE))
+        .isInstanceOfSatisfying(
+            AmountException.class,
+            fault -> {
+              assertThat(fault.fault()).isEqualTo(AmountException.Fault.TOO_MANY_DIGITS);
+              assertThat(fault.written()).isEqualTo(zeros.substring(0, 40) + "…");
+            });
+  }
+
+  @Test
+  void fourDigitsBeforeASignCannotBeThousands() {
+    assertThat(AmountText.parse("1234,567", Length.MILLIMETRE))
+        .isEqualTo(Amount.of("1234.567", Length.MILLIMETRE));
+    assertThatThrownBy(() -> AmountText.parse("123,456", Length.MILLIMETRE))
+        .isInstanceOfSatisfying(
+            AmountException.class,
+            fault -> assertThat(fault.fault()).isEqualTo(AmountException.Fault.UNCLEAR_NUMBER));
+  }
+
+  @Test
+  void aUnitIsReadUpToFortyLetters() {
+    String dots = ".".repeat(38);
+    assertThat(AmountText.parse("3 m" + dots + "m", Length.INCH))
+        .isEqualTo(Amount.of(3, Length.MILLIMETRE));
+    assertThatThrownBy(() -> AmountText.parse("3 m" + dots + ".m", Length.INCH))
+        .isInstanceOfSatisfying(
+            AmountException.class,
+            fault -> {
+              assertThat(fault.fault()).isEqualTo(AmountException.Fault.UNKNOWN_UNIT);
+              assertThat(fault.written()).hasSize(41).endsWith("…");
+            });
+    assertThat(new AmountException(AmountException.Fault.EMPTY, "x".repeat(40)).written())
+        .isEqualTo("x".repeat(40));
+  }
 }
