@@ -102,6 +102,7 @@ class BikeSamplerTest {
         .isCloseTo(sums.sd(i), within(0.02 + 0.06 * sums.sd(i)));
   }
 
+  @net.jqwik.api.Tag("heavy")
   @Property(tries = 8, seed = "31")
   void inOneDimensionItAgreesWithIntegrationWithRatingsAtTheEndsOfTheScaleToo(@ForAll long seed) {
     Random random = new Random(seed);
@@ -123,6 +124,7 @@ class BikeSamplerTest {
     agrees(bikes, bike -> bike.here()[0], sums, 0);
   }
 
+  @net.jqwik.api.Tag("heavy")
   @Property(tries = 5, seed = "32")
   void inTwoDimensionsItAgreesWithIntegrationWithRatingsAtTheEndsOfTheScaleToo(@ForAll long seed) {
     Random random = new Random(seed);
@@ -154,6 +156,7 @@ class BikeSamplerTest {
   }
 
   /** With a rule: the most comfortable place, and whether the rule holds, are unknown as well. */
+  @org.junit.jupiter.api.Tag("heavy")
   @Test
   void aRuleThatMayHoldDoNothingOrBeReversedAgreesWithTheSumOverAllThatMayBe() {
     PriorCell cell = PriorCell.of(new TreeMap<>(java.util.Map.of(0.4, 1.0)), false);

@@ -96,6 +96,7 @@ class VerdictTest {
     return Bench.moto(id, changes, List.of()).withReport(report);
   }
 
+  @org.junit.jupiter.api.Tag("heavy")
   @Test
   void aChangeThatDoesNothingIsCalledADifferenceInAtMostSevenOfAHundred() {
     for (double tau : new double[] {0.5, 0.65, 0.8}) {
@@ -116,6 +117,7 @@ class VerdictTest {
     }
   }
 
+  @org.junit.jupiter.api.Tag("heavy")
   @Test
   void aChangeThatGainsFiveLapScattersIsCalledBetterAndConfirmedMoreOftenThanNot() {
     Random random = new Random(40_418);

@@ -92,6 +92,7 @@ class CensoredRegressionTest {
     return sum;
   }
 
+  @net.jqwik.api.Tag("heavy")
   @Property(tries = 40, seed = "92")
   void inOneDimensionItAgreesWithPlainIntegration(@ForAll long seed) {
     List<Observation> rows = ratings(new Random(seed), 9, new double[] {0.6}, 0.8);
@@ -118,6 +119,7 @@ class CensoredRegressionTest {
     assertThat(fit.sd(0)).as("sd").isCloseTo(sd, within(0.1 * sd));
   }
 
+  @net.jqwik.api.Tag("heavy")
   @Property(tries = 10, seed = "93")
   void inTwoDimensionsItAgreesWithPlainIntegration(@ForAll long seed) {
     List<Observation> rows = ratings(new Random(seed), 14, new double[] {1.0, 0.5}, 0.8);
@@ -222,6 +224,7 @@ class CensoredRegressionTest {
             within(1e-12));
   }
 
+  @org.junit.jupiter.api.Tag("heavy")
   @Test
   void aRoundOverTenThousandMotosCostsAFewTimesItsProducts() {
     double[] truth = new double[30];

@@ -29,6 +29,7 @@ class MotoComparisonTest {
     return motos.stream().flatMapToDouble(java.util.Arrays::stream).toArray();
   }
 
+  @net.jqwik.api.Tag("heavy")
   @Property(tries = 100, seed = "81")
   void withoutMotoScatterItIsWelchsComparisonOfLaps(
       @ForAll long seed, @ForAll @IntRange(min = 1, max = 4) int count) {
@@ -60,6 +61,7 @@ class MotoComparisonTest {
   }
 
   /** Two motos against two, with nothing changed: seeded, in the true world of τ = 0.65 s. */
+  @org.junit.jupiter.api.Tag("heavy")
   @Test
   void aDifferenceWhereThereIsNoneIsCalledSeldomWhileWelchCallsItOften() {
     Random random = new Random(2024);

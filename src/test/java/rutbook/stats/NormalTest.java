@@ -6,6 +6,7 @@ import static org.assertj.core.api.Assertions.within;
 
 import net.jqwik.api.ForAll;
 import net.jqwik.api.Property;
+import net.jqwik.api.Tag;
 import net.jqwik.api.constraints.DoubleRange;
 import net.jqwik.api.constraints.Scale;
 import org.hipparchus.analysis.integration.IterativeLegendreGaussIntegrator;
@@ -42,6 +43,7 @@ class NormalTest {
     }
   }
 
+  @Tag("heavy")
   @Property(tries = 300, seed = "72")
   void theMomentsAreTheIntegrals(
       @ForAll @Scale(6) @DoubleRange(min = -3, max = 3) double mean,
