@@ -4,6 +4,7 @@ import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
 import java.time.Clock;
 import java.time.LocalDate;
+import java.time.ZoneId;
 import java.util.Optional;
 import java.util.concurrent.Executor;
 import java.util.function.Consumer;
@@ -105,17 +106,17 @@ final class PaperSheets implements Printing {
 
   private byte[] bytes(Notebook notebook, Sheet sheet, Form form) {
     Phrases spoken = phrases.in(notebook.display());
-    Card card = card(notebook, sheet, spoken);
+    Card card = card(notebook, sheet, spoken, means.clock().getZone());
     return form == Form.PDF
         ? new CardPdf(spoken.locale()).pdf(card, Paper.usual(notebook.display()))
         : new CardHtml(spoken.locale()).page(card).getBytes(StandardCharsets.UTF_8);
   }
 
-  private static Card card(Notebook notebook, Sheet sheet, Phrases spoken) {
+  private static Card card(Notebook notebook, Sheet sheet, Phrases spoken, ZoneId zone) {
     Timeline timeline = Timeline.of(notebook, sheet.bike());
     Cards cards = new Cards(notebook.shelf(), timeline, spoken);
     return sheet instanceof Sheet.Work
-        ? cards.workSheet(sheet.plan())
+        ? cards.workSheet(sheet.plan(), zone)
         : cards.shopSheet(
             ShopSheet.of(notebook.shelf(), timeline, sheet.plan().from()), sheet.plan().sheet());
   }

@@ -1,5 +1,6 @@
 package rutbook.cli;
 
+import java.time.ZoneOffset;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Set;
@@ -73,7 +74,7 @@ final class RebuildCommand extends RutbookCommand.OnNotebook {
     Cards cards = new Cards(shelf, opened.timeline(), opened.phrases());
     Card card =
         fork
-            ? cards.workSheet(plan)
+            ? cards.workSheet(plan, ZoneOffset.UTC) // nothing is entered yet: no time is said
             : cards.shopSheet(ShopSheet.of(shelf, opened.timeline(), from), from.sheet());
     return file.bytes(opened, card, CardFile.form(opened, to));
   }

@@ -46,15 +46,17 @@ final class EnteredShape extends KindsShape<Entered> {
     }
   }
 
-  /** Done, with nothing to note. */
+  /** Done, with what there is to say of it. */
   private static final class TickedShape extends RecordShape<Entered.Ticked> {
     {
       kind("ticked");
     }
 
+    private final Field<String> note = note("note", Entered.Ticked::note);
+
     @Override
     Entered.Ticked make(Got got) {
-      return new Entered.Ticked();
+      return new Entered.Ticked(got.get(note));
     }
   }
 

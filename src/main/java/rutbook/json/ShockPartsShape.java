@@ -4,6 +4,7 @@ import java.math.BigDecimal;
 import java.util.List;
 import java.util.Optional;
 import rutbook.notebook.MotionRatio;
+import rutbook.notebook.Range;
 import rutbook.notebook.RatioConvention;
 import rutbook.notebook.ShockParts;
 import rutbook.units.Amount;
@@ -27,6 +28,8 @@ final class ShockPartsShape extends RecordShape<ShockParts> {
   private final Field<Boolean> chargedReservoir =
       required("chargedReservoir", Numbers.YES_OR_NO, ShockParts::chargedReservoir);
   private final Field<String> valving = note("valving", ShockParts::valving);
+  private final Field<Optional<Range>> gasPressure =
+      optional("gasPressure", new RangeShape(), ShockParts::gasPressure);
 
   @Override
   ShockParts make(Got got) {
@@ -37,7 +40,8 @@ final class ShockPartsShape extends RecordShape<ShockParts> {
         got.get(collarPitch),
         got.get(springsAtHand),
         got.get(chargedReservoir),
-        got.get(valving));
+        got.get(valving),
+        got.get(gasPressure));
   }
 
   /** A ratio and the way round it is written. */

@@ -10,7 +10,21 @@ public sealed interface Entered {
   /** A fill, sag or pressure measured, and with what. */
   record Measured(Reading reading, Optional<Instrument> instrument) implements Entered {}
 
-  record Ticked() implements Entered {}
+  /**
+   * Done.
+   *
+   * @param note what there is to say of it; may be empty
+   */
+  record Ticked(String note) implements Entered {
+    public Ticked {
+      note = Checks.note("note", note);
+    }
+
+    /** Done, with nothing to say of it. */
+    public Ticked() {
+      this("");
+    }
+  }
 
   record Skipped(String why) implements Entered {
     public Skipped {

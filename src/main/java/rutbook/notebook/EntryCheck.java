@@ -114,12 +114,13 @@ final class EntryCheck {
             });
   }
 
-  /** What is entered where a setting is put is a reading of the bike from then on. */
+  /** What is entered where a setting is put or found is a reading of the bike from then on. */
   private void checkStep(Sheet sheet, StepDone done) {
     Optional<Reading> reading = RebuildReadings.entered(done);
-    if (done.step().placed().isPresent() && reading.isPresent()) {
+    Optional<SettingId> about = done.step().placed().or(done.step()::found);
+    if (about.isPresent() && reading.isPresent()) {
       try {
-        Bounds.requireFits(setting(sheet, done.step().placed().get()), reading.get());
+        Bounds.requireFits(setting(sheet, about.get()), reading.get());
       } catch (NotebookException fault) {
         throw fault.in("done/" + done.step());
       }

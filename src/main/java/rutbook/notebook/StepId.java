@@ -1,5 +1,6 @@
 package rutbook.notebook;
 
+import java.util.List;
 import java.util.Optional;
 
 /**
@@ -9,11 +10,14 @@ import java.util.Optional;
 public record StepId(String text) implements Id {
   private static final int LONGEST = 120;
   private static final String PLACING = "place:";
+  private static final String FOUND = "shop-found:";
 
   public StepId {
     Id.check(text, LONGEST);
-    if (text.startsWith(PLACING)) {
-      Id.check(text.substring(PLACING.length()));
+    for (String kind : List.of(PLACING, FOUND)) {
+      if (text.startsWith(kind)) {
+        Id.check(text.substring(kind.length()));
+      }
     }
   }
 
@@ -26,8 +30,22 @@ public record StepId(String text) implements Id {
 
   /** The setting that this step puts somewhere, if it is such a step. */
   public Optional<SettingId> placed() {
-    return text.startsWith(PLACING)
-        ? Optional.of(new SettingId(text.substring(PLACING.length())))
+    return about(PLACING);
+  }
+
+  /** The step that reads a setting as somebody else left it. */
+  public static StepId finding(SettingId setting) {
+    return new StepId(FOUND + setting.text());
+  }
+
+  /** The setting that this step reads as somebody else left it, if it is such a step. */
+  public Optional<SettingId> found() {
+    return about(FOUND);
+  }
+
+  private Optional<SettingId> about(String kind) {
+    return text.startsWith(kind)
+        ? Optional.of(new SettingId(text.substring(kind.length())))
         : Optional.empty();
   }
 

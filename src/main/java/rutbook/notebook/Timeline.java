@@ -191,7 +191,7 @@ public final class Timeline {
       return setup.after(adjusted.changes());
     }
     if (entry instanceof Entry.RebuildJob rebuild) {
-      return RebuildReadings.applied(setup, rebuild);
+      return RebuildReadings.applied(setup, rebuild.done());
     }
     return entry instanceof Entry.Baseline baseline ? known(setup, baseline.setup()) : setup;
   }

@@ -8,9 +8,10 @@ import rutbook.units.Unit;
 
 /**
  * What a step wants entered: a tick, a count or a measure, in which unit, for one leg or both, and
- * whether the instrument is asked for.
+ * whether the instrument, or what there is to say of it, is asked for.
  */
-public record Ask(Form form, Optional<Unit> unit, boolean bothLegs, boolean instrument) {
+public record Ask(
+    Form form, Optional<Unit> unit, boolean bothLegs, boolean instrument, boolean words) {
   /** The form of an answer. */
   public enum Form {
     TICK,
@@ -18,7 +19,10 @@ public record Ask(Form form, Optional<Unit> unit, boolean bothLegs, boolean inst
     MEASURE
   }
 
-  public static final Ask TICK = new Ask(Form.TICK, Optional.empty(), false, false);
+  public static final Ask TICK = new Ask(Form.TICK, Optional.empty(), false, false, false);
+
+  /** A tick with a few words. */
+  public static final Ask WORDS = new Ask(Form.TICK, Optional.empty(), false, false, true);
 
   public Ask {
     if ((form == Form.TICK) != unit.isEmpty()) {
@@ -27,15 +31,15 @@ public record Ask(Form form, Optional<Unit> unit, boolean bothLegs, boolean inst
   }
 
   public static Ask count(Unit unit, boolean bothLegs) {
-    return new Ask(Form.COUNT, Optional.of(unit), bothLegs, false);
+    return new Ask(Form.COUNT, Optional.of(unit), bothLegs, false, false);
   }
 
   public static Ask measure(Unit unit, boolean bothLegs) {
-    return new Ask(Form.MEASURE, Optional.of(unit), bothLegs, false);
+    return new Ask(Form.MEASURE, Optional.of(unit), bothLegs, false, false);
   }
 
   public Ask withInstrument() {
-    return new Ask(form, unit, bothLegs, true);
+    return new Ask(form, unit, bothLegs, true, words);
   }
 
   /** Whether an entry answers this; a step may always be skipped with a reason. */

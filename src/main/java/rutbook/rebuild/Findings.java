@@ -63,7 +63,7 @@ final class Findings {
       return;
     }
     step.setting().ifPresent(setting -> limits(setting, reading.get()));
-    if (found.isEmpty() && step.kind().compareTo(StepKind.STAND) > 0) {
+    if (found.isEmpty() && !step.kind().finds()) {
       step.setting().ifPresent(setting -> room(setting, reading.get()));
     }
     if (step.kind() == StepKind.COUNT) {
@@ -98,10 +98,10 @@ final class Findings {
     return off.withValue(off.value().abs()).compareQuantity(tolerance) > 0;
   }
 
-  /** What is noted before tear-down was found; everything later is chosen. */
+  /** What is noted before tear-down or after the shop was found; everything else is chosen. */
   private void limits(Setting setting, Reading reading) {
     Range limits = sheet.limits(setting);
-    boolean chosen = step.kind().compareTo(StepKind.STAND) > 0;
+    boolean chosen = !step.kind().finds();
     for (Optional<Side> leg : legs(reading)) {
       Amount amount = ReturnToBaseline.at(reading, leg).orElseThrow();
       boolean refused =

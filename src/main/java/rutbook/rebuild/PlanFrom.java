@@ -10,11 +10,11 @@ import rutbook.notebook.Oil;
 import rutbook.notebook.OilId;
 import rutbook.notebook.Placed;
 import rutbook.notebook.Reading;
+import rutbook.notebook.RebuildReadings;
 import rutbook.notebook.Renewed;
 import rutbook.notebook.Role;
 import rutbook.notebook.Scope;
 import rutbook.notebook.Setting;
-import rutbook.notebook.SettingId;
 import rutbook.notebook.Setup;
 import rutbook.notebook.Sheet;
 import rutbook.notebook.StepDone;
@@ -122,16 +122,8 @@ public record PlanFrom(
     return new Setup(placed);
   }
 
-  /** The stripped setup with what has been put back so far. */
+  /** The stripped setup with what the shop left and what has been put back so far. */
   public Setup now() {
-    Setup setup = stripped();
-    for (StepDone each : done) {
-      Optional<SettingId> setting = each.step().placed();
-      Optional<Reading> reading = Ask.reading(each.entered());
-      if (setting.isPresent() && reading.isPresent()) {
-        setup = setup.with(Placed.found(setting.get(), reading.get()));
-      }
-    }
-    return setup;
+    return RebuildReadings.applied(stripped(), done);
   }
 }

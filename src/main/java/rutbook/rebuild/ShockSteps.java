@@ -7,7 +7,10 @@ import rutbook.notebook.Fastener;
 import rutbook.notebook.Reading;
 import rutbook.notebook.Role;
 import rutbook.notebook.Setting;
+import rutbook.notebook.ShockParts;
 import rutbook.units.Length;
+import rutbook.units.Pressure;
+import rutbook.units.Unit;
 
 /** The shock's part of a plan: off, to the licensed shop, back and in. */
 final class ShockSteps {
@@ -29,6 +32,25 @@ final class ShockSteps {
     return steps;
   }
 
+  /** What the shop set, read before anything is turned: from there it goes to the baseline. */
+  private void fromTheShop(Chain chain) {
+    ShockParts shock = draft.sheet().parts().shock();
+    if (shock.chargedReservoir()) {
+      Unit unit = shock.gasPressure().map(gas -> gas.least().unit()).orElse(Pressure.BAR);
+      chain.then(
+          Step.of(StepKind.SHOP_GAS, Subject.BIKE)
+              .with(Goal.NONE.withWish(shock.gasPressure()))
+              .asking(Ask.measure(unit, false)));
+    }
+    draft.settings(Role.SHOCK_SPRING).stream()
+        .filter(spring -> !draft.isToBePlaced(spring))
+        .forEach(spring -> chain.then(draft.note(StepKind.SHOP_FOUND, spring)));
+    draft
+        .settings(Role.SHOCK_PRELOAD)
+        .forEach(preload -> chain.then(draft.note(StepKind.SHOP_FOUND, preload)));
+    draft.clickers(false).forEach(clicker -> chain.then(draft.note(StepKind.SHOP_FOUND, clicker)));
+  }
+
   void offAndIn(Chain chain) {
     Optional<Reading> freeLength =
         draft.sheet().parts().shock().springFreeLength().map(Reading::of);
@@ -39,7 +61,8 @@ final class ShockSteps {
                 .with(Goal.NONE.withNoted(freeLength))
                 .asking(Ask.measure(Length.MILLIMETRE, false)))
         .then(Step.of(StepKind.SHOP_SHEET, Subject.BIKE))
-        .then(Step.of(StepKind.SHOP_RETURN, Subject.BIKE));
+        .then(Step.of(StepKind.SHOP_RETURN, Subject.BIKE).asking(Ask.WORDS));
+    fromTheShop(chain);
     for (Setting spring : draft.settings(Role.SHOCK_SPRING)) {
       if (draft.isToBePlaced(spring)) {
         chain.then(draft.placing(StepKind.PLACE_SPRING, spring));

@@ -49,6 +49,9 @@ public record Step(
     if (kind.places()) {
       return StepId.placing(subject.setting().orElseThrow().id());
     }
+    if (kind == StepKind.SHOP_FOUND) {
+      return StepId.finding(subject.setting().orElseThrow().id());
+    }
     StringBuilder text = new StringBuilder(kind.slug());
     subject.setting().ifPresent(setting -> text.append(':').append(setting.id()));
     subject.leg().ifPresent(leg -> text.append(':').append(slug(leg)));

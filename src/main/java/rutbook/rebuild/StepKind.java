@@ -88,6 +88,8 @@ public enum StepKind {
   PINCH_LAST(Place.FLOOR, 2, DoneWhen.TO_TORQUE, say(Caution.MANUAL_RULES), Tool.TORQUE_WRENCH),
   BRAKE_FIRM(Place.FLOOR, 2, DoneWhen.LEVER_FIRM_WHEEL_FREE, say(Caution.BRAKE_AND_WHEEL)),
   SHOP_RETURN(Place.SHOP, 10, DoneWhen.SHOP_GAVE_IT_BACK, say(Caution.NEVER_OPEN_GAS)),
+  SHOP_GAS(Place.SHOP, 1, DoneWhen.ENTERED, say(Caution.NEVER_OPEN_GAS, Caution.MANUAL_RULES)),
+  SHOP_FOUND(Place.SHOP, 2, DoneWhen.ENTERED, say(Caution.NEVER_FORCE), Tool.SCREWDRIVER),
   LINKAGE(Place.STAND, 20, DoneWhen.TICKED, say(Caution.STABLE_STAND), Tool.GREASE),
   SHOCK_IN(
       Place.STAND,
@@ -169,6 +171,14 @@ public enum StepKind {
   /** Whether a step of this kind leaves a setting where it belongs. */
   public boolean places() {
     return name().startsWith("PLACE_");
+  }
+
+  /**
+   * Whether what is entered at a step of this kind was found, before tear-down or as the shop left
+   * it: it is kept and flagged beyond a limit, where what is chosen is refused.
+   */
+  public boolean finds() {
+    return compareTo(STAND) <= 0 || this == SHOP_FOUND || this == SHOP_GAS;
   }
 
   /** The kind in the id of a step, which is kept in notebooks: never change a name here. */

@@ -110,9 +110,15 @@ public record Card(String title, List<String> under, List<Block> blocks, List<St
    * One thing to do.
    *
    * @param boxes what is written into each box; an empty name is a box to tick
+   * @param done what was entered and when, in place of the boxes; empty where it is still to do
    */
   public record Step(
-      int number, String what, List<String> values, List<String> cautions, List<String> boxes) {
+      int number,
+      String what,
+      List<String> values,
+      List<String> cautions,
+      List<String> boxes,
+      String done) {
     public Step {
       values = List.copyOf(values);
       cautions = List.copyOf(cautions);

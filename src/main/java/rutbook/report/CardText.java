@@ -84,7 +84,10 @@ public final class CardText {
   }
 
   private static void addStep(List<String> lines, Card.Step step) {
-    lines.add("[ ] " + step.number() + ". " + step.what());
+    lines.add((step.done().isEmpty() ? "[ ] " : "[x] ") + step.number() + ". " + step.what());
+    if (!step.done().isEmpty()) {
+      lines.add("    = " + step.done());
+    }
     step.values().forEach(value -> lines.add("    " + value));
     step.cautions().forEach(caution -> lines.add("    ! " + caution));
   }

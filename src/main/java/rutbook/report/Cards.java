@@ -1,5 +1,6 @@
 package rutbook.report;
 
+import java.time.ZoneId;
 import java.util.List;
 import java.util.Map;
 import rutbook.compare.Choice;
@@ -38,9 +39,13 @@ public final class Cards {
         .card(comparison.sides(), new ComparedBlocks(of).of(comparison));
   }
 
-  /** The plan of a rebuild on paper. */
-  public Card workSheet(Plan plan) {
-    return new WorkSheet(of).card(plan);
+  /**
+   * The plan of a rebuild on paper.
+   *
+   * @param zone in which it is said when a step was done
+   */
+  public Card workSheet(Plan plan, ZoneId zone) {
+    return new WorkSheet(of).card(plan, zone);
   }
 
   /** What goes to the shop with a shock. */

@@ -9,6 +9,7 @@ import rutbook.drawing.RulerDrawing;
 import rutbook.notebook.Feel;
 import rutbook.notebook.Placed;
 import rutbook.notebook.Renewed;
+import rutbook.notebook.Role;
 import rutbook.notebook.Setting;
 import rutbook.notebook.Sheet;
 import rutbook.rebuild.Caution;
@@ -99,22 +100,33 @@ final class ShopCard {
   private List<Card.Step> boxes(ShopSheet shop, Sheet sheet) {
     List<Card.Step> steps = new ArrayList<>();
     for (String key : List.of("shop.spring", "shop.oil", "shop.gas", "shop.valving")) {
-      steps.add(box(steps.size() + 1, of.words().say(key), ""));
+      steps.add(box(steps.size() + 1, of.words().say(key), "", values(key, sheet)));
     }
     for (Placed placed : shop.baseline()) {
       Setting setting = sheet.setting(placed.setting()).orElseThrow();
-      if (setting.role().isClicker()) {
+      if (setting.role().isClicker() || setting.role() == Role.SHOCK_PRELOAD) {
         String name = of.comparing().setting(setting);
         String unit = of.phrases().display().unit(setting.dimension()).symbol();
-        steps.add(box(steps.size() + 1, of.words().say("shop.reading", name), unit));
+        steps.add(box(steps.size() + 1, of.words().say("shop.reading", name), unit, List.of()));
       }
     }
-    steps.add(box(steps.size() + 1, of.words().say("shop.back"), ""));
+    steps.add(box(steps.size() + 1, of.words().say("shop.back"), "", List.of()));
     return steps;
   }
 
+  /** What the manual has of the gas pressure, where the sheet knows it. */
+  private List<String> values(String key, Sheet sheet) {
+    return sheet
+        .parts()
+        .shock()
+        .gasPressure()
+        .filter(gas -> key.equals("shop.gas"))
+        .map(gas -> List.of(of.words().say("limits", of.phrases().amounts().limits(gas))))
+        .orElse(List.of());
+  }
+
   /** A box with the unit it is written in; a space stands for none, since no box is ticked here. */
-  private static Card.Step box(int number, String what, String unit) {
-    return new Card.Step(number, what, List.of(), List.of(), List.of(unit.isEmpty() ? " " : unit));
+  private static Card.Step box(int number, String what, String unit, List<String> values) {
+    return new Card.Step(number, what, values, List.of(), List.of(unit.isEmpty() ? " " : unit), "");
   }
 }

@@ -5,6 +5,8 @@ import java.util.List;
 
 /** The steps of a work sheet, with boxes where something is written or ticked. */
 final class WorkRows {
+  private static final String TICKED = "\u00D7";
+
   private WorkRows() {}
 
   static Markup.Element table(Card.Work work) {
@@ -16,7 +18,7 @@ final class WorkRows {
                   .holding(
                       Markup.element("td").styled("number").saying(String.valueOf(step.number())),
                       Markup.element("th").with("scope", "row").styled("what").holding(what(step)),
-                      Markup.element("td").styled("boxes").holding(boxes(step.boxes()))));
+                      Markup.element("td").styled("boxes").holding(answers(step))));
     }
     return Markup.element("table").styled("work").holding(body);
   }
@@ -40,6 +42,16 @@ final class WorkRows {
           line.holding(Markup.element("span").styled(classes).saying(text), new Markup.Text(" "));
     }
     return line;
+  }
+
+  /** What is done stands ticked with what was entered; what is not has its boxes. */
+  private static List<Markup> answers(Card.Step step) {
+    return step.done().isEmpty()
+        ? boxes(step.boxes())
+        : List.of(
+            Markup.element("span").styled("entered").saying(step.done()),
+            new Markup.Text(" "),
+            Markup.element("span").styled("tick").saying(TICKED));
   }
 
   private static List<Markup> boxes(List<String> names) {

@@ -1,5 +1,6 @@
 package rutbook.report;
 
+import java.time.ZoneId;
 import java.util.ArrayList;
 import java.util.List;
 import rutbook.notebook.Side;
@@ -24,12 +25,15 @@ final class WorkSheet {
     this.bench = new BenchWords(of.phrases());
   }
 
-  Card card(Plan plan) {
+  /**
+   * @param zone in which it is said when a step was done
+   */
+  Card card(Plan plan, ZoneId zone) {
     List<Card.Block> blocks = new ArrayList<>();
     List<String> ready = new ArrayList<>(List.of(tools(plan)));
     planning.oil(plan).ifPresent(ready::add);
     blocks.add(new Card.Lines(of.words().say("work.tools"), ready));
-    blocks.addAll(work(plan));
+    blocks.addAll(work(plan, zone));
     List<String> back = plan.back().items().stream().map(this::back).toList();
     if (!back.isEmpty()) {
       blocks.add(new Card.Lines(of.words().say("work.back"), back));
@@ -68,12 +72,12 @@ final class WorkSheet {
   }
 
   /** The steps in working order, under the place where they are done. */
-  private List<Card.Block> work(Plan plan) {
+  private List<Card.Block> work(Plan plan, ZoneId zone) {
     List<Card.Block> blocks = new ArrayList<>();
     List<Card.Step> here = new ArrayList<>();
     for (int i = 0; i < plan.steps().size(); i++) {
       Step step = plan.steps().get(i);
-      here.add(step(i + 1, step));
+      here.add(step(i + 1, step, done(plan, step, zone)));
       boolean last = i + 1 == plan.steps().size();
       if (last || plan.steps().get(i + 1).place() != step.place()) {
         blocks.add(new Card.Work(bench.place(step.place()), here));
@@ -83,19 +87,27 @@ final class WorkSheet {
     return blocks;
   }
 
-  private Card.Step step(int number, Step step) {
+  /** What was entered at a step and when; empty while it is to be done, or to be done again. */
+  private String done(Plan plan, Step step, ZoneId zone) {
+    return plan.state(step) == Plan.State.AGAIN
+        ? ""
+        : plan.done(step.id()).map(done -> bench.entered(step, done, zone)).orElse("");
+  }
+
+  private Card.Step step(int number, Step step, String done) {
     return new Card.Step(
         number,
         planning.title(step),
         planning.values(step),
         step.cautions().stream().map(planning::caution).toList(),
-        boxes(step.ask()));
+        boxes(step.ask()),
+        done);
   }
 
-  /** A box to tick, or one for each leg with the unit it is written in. */
+  /** A box to tick, one for words beside it, or one for each leg with the unit it is written in. */
   private List<String> boxes(Ask ask) {
     if (ask.unit().isEmpty()) {
-      return List.of("");
+      return ask.words() ? List.of(" ", "") : List.of("");
     }
     Unit unit = of.phrases().display().unit(ask.unit().get().dimension());
     if (!ask.bothLegs()) {

@@ -191,6 +191,9 @@ public final class BenchWords {
     if (entered instanceof Entered.Counted counted) {
       return reading(step, counted.reading());
     }
+    if (entered instanceof Entered.Ticked ticked && !ticked.note().isBlank()) {
+      return phrases.say(AREA, "entered.noted", ticked.note());
+    }
     return entered instanceof Entered.Measured measured
         ? reading(step, measured.reading())
         : phrases.say(AREA, "entered.ticked");

@@ -6,6 +6,7 @@ import rutbook.notebook.Setting;
 import rutbook.notebook.Side;
 import rutbook.rebuild.ConfirmMoto;
 import rutbook.rebuild.Finding;
+import rutbook.rebuild.StepKind;
 import rutbook.rebuild.Suspect;
 import rutbook.rebuild.SymptomRise;
 
@@ -54,6 +55,13 @@ public final class FindingWords {
           legs.left(),
           legs.right(),
           legs.mayDiffer());
+    }
+    if (finding instanceof Finding.OutsideWish gas && gas.kind() == StepKind.SHOP_GAS) {
+      return phrases.say(
+          AREA,
+          "found.gas",
+          phrases.amounts().both(gas.measured()),
+          phrases.amounts().limits(gas.wish()));
     }
     if (finding instanceof Finding.OutsideWish out) {
       return phrases.say(

@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Optional;
 import rutbook.notebook.Range;
 import rutbook.notebook.Setting;
+import rutbook.notebook.StepId;
 import rutbook.notebook.Tightening;
 import rutbook.rebuild.Caution;
 import rutbook.rebuild.Plan;
@@ -12,6 +13,7 @@ import rutbook.rebuild.ReturnItem;
 import rutbook.rebuild.SettingReturn;
 import rutbook.rebuild.Shortfall;
 import rutbook.rebuild.Step;
+import rutbook.rebuild.StepKind;
 import rutbook.rebuild.Target;
 import rutbook.units.Dimension;
 
@@ -57,7 +59,7 @@ public final class PlanWords {
   public List<String> values(Step step) {
     List<String> said = new ArrayList<>();
     step.target().ifPresent(target -> addTarget(said, step, target));
-    step.goal().wish().ifPresent(wish -> said.add(phrases.say(AREA, "wish", wish)));
+    step.goal().wish().ifPresent(wish -> said.add(wish(step, wish)));
     step.goal().total().ifPresent(total -> said.add(phrases.say(AREA, "total", total)));
     if (step.setting().isPresent()) {
       Setting setting = step.setting().get();
@@ -116,6 +118,7 @@ public final class PlanWords {
   /** What stands beside the number of a step: limits, shortfalls, what the notebook says. */
   public List<String> aside(Step step) {
     List<String> said = new ArrayList<>();
+    step.goal().wish().ifPresent(wish -> said.add(phrases.sentence(wish(step, wish)) + "."));
     step.target()
         .flatMap(Target::limits)
         .ifPresent(limits -> said.add(phrases.sentence(limits(limits)) + "."));
@@ -132,6 +135,36 @@ public final class PlanWords {
                     .map(noted -> phrases.say(AREA, "noted", readings.reading(setting, noted))))
         .ifPresent(noted -> said.add(phrases.sentence(noted) + "."));
     return said;
+  }
+
+  /** A wish does not bind; what the manual has of a gas pressure does, in both systems of units. */
+  private String wish(Step step, Range wish) {
+    return step.kind() == StepKind.SHOP_GAS
+        ? phrases.say(AREA, "manual", phrases.amounts().limits(wish))
+        : phrases.say(AREA, "wish", wish);
+  }
+
+  /** How far a setting goes from where the shop left it; empty where it was in no shop. */
+  public Optional<String> fromTheShop(Plan plan, Step step) {
+    return step.setting()
+        .filter(setting -> step.kind().places() && plan.done(step.id()).isEmpty())
+        .filter(setting -> plan.done(StepId.finding(setting.id())).isPresent())
+        .flatMap(setting -> plan.back().of(setting.id()))
+        .filter(back -> !back.unknown())
+        .map(
+            back ->
+                back.moved()
+                    ? phrases.say(AREA, "left", moved(back))
+                    : phrases.say(AREA, "left.there"))
+        .map(said -> phrases.sentence(said) + ".");
+  }
+
+  private String moved(SettingReturn back) {
+    return back.target()
+        .limits()
+        .map(changes::within)
+        .orElse(changes)
+        .change(back.setting(), back.now(), back.target().reading());
   }
 
   private String limits(Range limits) {
@@ -194,11 +227,7 @@ public final class PlanWords {
     String to =
         back.unknown()
             ? phrases.say(AREA, "target", target(back.setting(), back.target()))
-            : back.target()
-                .limits()
-                .map(changes::within)
-                .orElse(changes)
-                .change(back.setting(), back.now(), back.target().reading());
+            : moved(back);
     boolean first = item.action() == ReturnItem.Action.PUT_RIGHT;
     return phrases.say(AREA, first ? "outside-first" : "move", setting, to);
   }

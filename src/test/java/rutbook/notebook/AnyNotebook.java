@@ -20,6 +20,7 @@ import rutbook.units.Display;
 import rutbook.units.KinematicViscosity;
 import rutbook.units.Length;
 import rutbook.units.Mass;
+import rutbook.units.Pressure;
 import rutbook.units.SpringRate;
 import rutbook.units.Temperature;
 import rutbook.units.Unit;
@@ -209,6 +210,7 @@ public final class AnyNotebook {
             moment(),
             new Entered.Measured(found(oil), maybe(() -> any(Instrument.class)))));
     done.add(step("drain", new Entered.Ticked()));
+    done.add(step("shop-return", new Entered.Ticked(text())));
     done.add(step("fit-seals", new Entered.Skipped(name())));
     Job job =
         new Job(
@@ -397,7 +399,8 @@ public final class AnyNotebook {
         maybe(this::length),
         List.of(Amount.of("48.5", SpringRate.NEWTON_PER_MILLIMETRE)),
         random.nextBoolean(),
-        text());
+        text(),
+        maybe(() -> new Range(Amount.of("9.5", Pressure.BAR), Amount.of("150", Pressure.PSI))));
   }
 
   private Geometry geometry() {

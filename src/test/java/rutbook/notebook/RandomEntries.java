@@ -210,7 +210,7 @@ public final class RandomEntries {
 
   private Entered entered(Amount amount) {
     return switch (dice.below(3)) {
-      case 0 -> new Entered.Ticked();
+      case 0 -> dice.once(3) ? new Entered.Ticked(dice.name()) : new Entered.Ticked();
       case 1 -> skipped();
       default -> new Entered.Measured(Reading.of(amount), Optional.empty());
     };

@@ -35,7 +35,9 @@ public final class CardPictures {
     Cards maker = SampleCards.cards(season, SampleCards.phrases(season));
     PlanFrom fork =
         PlanFrom.beginning(timeline, Scope.FORK, Set.of(Renewed.OIL, Renewed.SEALS)).orElseThrow();
-    cards.put("work-sheet", maker.workSheet(Planner.plan(fork, Advisor.SILENT)));
+    cards.put(
+        "work-sheet",
+        maker.workSheet(Planner.plan(fork, Advisor.SILENT), java.time.ZoneOffset.UTC));
     PlanFrom shock = PlanFrom.beginning(timeline, Scope.SHOCK, Set.of(Renewed.OIL)).orElseThrow();
     ShopSheet shop = ShopSheet.of(season.shelf(), timeline, shock);
     cards.put("shop-sheet", maker.shopSheet(shop, shock.sheet()));

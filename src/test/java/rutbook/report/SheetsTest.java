@@ -3,6 +3,7 @@ package rutbook.report;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.io.IOException;
+import java.time.ZoneOffset;
 import java.util.List;
 import java.util.Locale;
 import java.util.Set;
@@ -41,12 +42,12 @@ class SheetsTest {
   @Test
   void everyStepOfThePlanStandsOnTheSheetOnceInItsOrderWithItsBoxes() {
     Plan plan = Planner.plan(from(Scope.BOTH), Advisor.SILENT);
-    List<Card.Step> steps = steps(cards.workSheet(plan));
+    List<Card.Step> steps = steps(cards.workSheet(plan, ZoneOffset.UTC));
     assertThat(steps).hasSameSizeAs(plan.steps());
     for (int i = 0; i < steps.size(); i++) {
       Ask ask = plan.steps().get(i).ask();
       assertThat(steps.get(i).number()).isEqualTo(i + 1);
-      int boxes = ask.form() == Ask.Form.TICK ? 1 : ask.bothLegs() ? 3 : 2;
+      int boxes = ask.form() == Ask.Form.TICK ? (ask.words() ? 2 : 1) : ask.bothLegs() ? 3 : 2;
       assertThat(steps.get(i).boxes()).as(steps.get(i).what()).hasSize(boxes);
       assertThat(steps.get(i).cautions()).hasSameSizeAs(plan.steps().get(i).cautions());
     }
@@ -55,7 +56,7 @@ class SheetsTest {
   @Test
   void theFillStandsWithItsLimitsInBothSystemsOfUnits() {
     Plan plan = Planner.plan(from(Scope.FORK), Advisor.SILENT);
-    assertThat(CardText.of(cards.workSheet(plan)))
+    assertThat(CardText.of(cards.workSheet(plan, ZoneOffset.UTC)))
         .contains("to 345 mL", "allowed 300 to 380 mL (10.15 to 12.84 fl oz)")
         .contains("! Springs and caps are under load.");
   }

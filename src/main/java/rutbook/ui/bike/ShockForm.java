@@ -7,6 +7,7 @@ import java.util.Optional;
 import java.util.stream.Collectors;
 import rutbook.notebook.MotionRatio;
 import rutbook.notebook.Parts;
+import rutbook.notebook.Range;
 import rutbook.notebook.RatioConvention;
 import rutbook.notebook.Sheet;
 import rutbook.notebook.ShockParts;
@@ -27,6 +28,8 @@ final class ShockForm extends SheetForm {
   private final AskText<Optional<Amount>> pitch;
   private final AskText<List<Amount>> springs;
   private final AskOne<Boolean> charged;
+  private final AskText<Optional<Amount>> gasLeast;
+  private final AskText<Optional<Amount>> gasMost;
   private final AskText<String> valving;
 
   ShockForm(BikeDesk desk, Runnable close) {
@@ -72,12 +75,32 @@ final class ShockForm extends SheetForm {
                 now.chargedReservoir(),
                 yes -> desk.text(yes ? "yes" : "no")));
     charged.hint(desk.text("shock.charged.caution"));
+    gasLeast =
+        ask(pressure("shock-gas-least", "shock.gas.from", now.gasPressure().map(Range::least)));
+    gasMost = ask(pressure("shock-gas-most", "shock.gas.to", now.gasPressure().map(Range::most)));
     valving = wide(fields().line("shock-valving", "valving", now.valving()));
     valving.hint(desk.text("valving.hint"));
   }
 
   private AskText<Optional<Amount>> length(String id, String label, Optional<Amount> now) {
     return fields().amount(id, label, now, Dimension.LENGTH);
+  }
+
+  private AskText<Optional<Amount>> pressure(String id, String label, Optional<Amount> now) {
+    return fields().amount(id, label, now, Dimension.PRESSURE);
+  }
+
+  private Optional<Range> gas() {
+    Optional<Amount> least = take(gasLeast);
+    Optional<Amount> most = take(gasMost);
+    if (least.isEmpty() && most.isEmpty()) {
+      return Optional.empty();
+    }
+    if (least.isEmpty() || most.isEmpty()) {
+      throw new Refused(least.isEmpty() ? gasLeast : gasMost, desk().text("setting.wish.both"));
+    }
+    Optional<Range> gas = Optional.of(blame(gasMost, () -> new Range(least.get(), most.get())));
+    return blame(gasLeast, () -> ShockParts.unknown().withGas(gas)).gasPressure();
   }
 
   private static BigDecimal number(String text) {
@@ -118,7 +141,7 @@ final class ShockForm extends SheetForm {
             valving,
             () ->
                 new ShockParts(
-                    wheel, motion, length, thread, atHand, take(charged), take(valving)));
+                    wheel, motion, length, thread, atHand, take(charged), take(valving), gas()));
     Parts parts = sheet.parts();
     return sheet.withParts(new Parts(parts.fork(), next, parts.geometry(), parts.sag()));
   }

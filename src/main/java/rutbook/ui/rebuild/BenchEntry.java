@@ -6,11 +6,8 @@ import java.util.Optional;
 import javafx.beans.binding.Bindings;
 import javafx.geometry.Pos;
 import javafx.scene.Node;
-import javafx.scene.control.Button;
 import javafx.scene.control.Label;
 import javafx.scene.control.TextField;
-import javafx.scene.control.ToggleButton;
-import javafx.scene.layout.FlowPane;
 import javafx.scene.layout.HBox;
 import javafx.scene.layout.VBox;
 import rutbook.notebook.Entered;
@@ -18,7 +15,7 @@ import rutbook.notebook.Instrument;
 import rutbook.notebook.Reading;
 import rutbook.notebook.Setting;
 import rutbook.notebook.Side;
-import rutbook.notebook.Value;
+import rutbook.notebook.StepDone;
 import rutbook.rebuild.Ask;
 import rutbook.rebuild.Plan;
 import rutbook.rebuild.Step;
@@ -30,20 +27,20 @@ import rutbook.units.Amount;
 
 /**
  * What a step wants entered: a field for each leg, filled with what it should be or was, a
- * count-along, and what a fill was measured with. Limits are checked while it is typed.
+ * count-along, what a fill was measured with, or a few words. Limits are checked while it is typed.
  */
 final class BenchEntry extends VBox {
   private final Desk desk;
   private final Plan plan;
   private final Step step;
-  private final StepBounds bounds;
+  private final StepAnswer answer;
+  private final Optional<Entered> before;
   private final Runnable changed;
   private final List<TextField> fields = new ArrayList<>();
   private final List<Label> errors = new ArrayList<>();
   private final List<String> legs = new ArrayList<>();
   private final VBox counting = new VBox();
-  private final VBox choosing = new VBox();
-  private Optional<Instrument> instrument = Optional.empty();
+  private final MeasuredWith with;
 
   /**
    * @param changed runs whenever what would be entered is another
@@ -53,10 +50,15 @@ final class BenchEntry extends VBox {
     this.desk = desk;
     this.plan = plan;
     this.step = step;
-    this.bounds = new StepBounds(desk, plan, step);
+    this.answer = new StepAnswer(desk.words(), desk.phrases(), plan, step);
+    this.before = plan.done(step.id()).map(StepDone::entered);
     this.changed = changed;
+    this.with = new MeasuredWith(desk, instrumentBefore(), changed);
     setId("bench-entry");
-    if (step.ask().form() == Ask.Form.TICK) {
+    if (step.ask().words()) {
+      getChildren().add(words());
+    }
+    if (isTicked()) {
       return;
     }
     Optional<Reading> first = first();
@@ -66,15 +68,24 @@ final class BenchEntry extends VBox {
     } else {
       getChildren().add(field(step.leg(), first));
     }
-    choosing.managedProperty().bind(Bindings.isNotEmpty(choosing.getChildren()));
     counting.managedProperty().bind(Bindings.isNotEmpty(counting.getChildren()));
-    getChildren().addAll(choosing, counting);
+    getChildren().addAll(with.choosing(), counting);
     countFirst();
+  }
+
+  private Optional<Instrument> instrumentBefore() {
+    return before
+        .filter(Entered.Measured.class::isInstance)
+        .map(Entered.Measured.class::cast)
+        .flatMap(Entered.Measured::instrument);
   }
 
   /** Where clicks are counted, the count is open at once at the first leg that has none. */
   private void countFirst() {
-    boolean counts = step.kind() == StepKind.COUNT || step.kind() == StepKind.TOTAL;
+    boolean counts =
+        step.kind() == StepKind.COUNT
+            || step.kind() == StepKind.TOTAL
+            || step.kind() == StepKind.SHOP_FOUND && step.ask().form() == Ask.Form.COUNT;
     for (int i = 0; counts && i < fields.size(); i++) {
       if (fields.get(i).getText().isBlank()) {
         count(i, legs.get(i));
@@ -85,24 +96,30 @@ final class BenchEntry extends VBox {
 
   /** What was entered before, what was measured leg by leg, or where it should stand. */
   private Optional<Reading> first() {
-    Optional<Reading> before = plan.done(step.id()).flatMap(done -> Ask.reading(done.entered()));
-    if (before.isPresent()) {
-      plan.done(step.id())
-          .map(done -> done.entered())
-          .filter(Entered.Measured.class::isInstance)
-          .map(Entered.Measured.class::cast)
-          .ifPresent(measured -> instrument = measured.instrument());
-      return before;
+    Optional<Reading> entered = before.flatMap(Ask::reading);
+    if (entered.isPresent()) {
+      return entered;
     }
-    boolean proof = step.kind() == StepKind.RACE_SAG || step.kind() == StepKind.FREE_SAG;
+    boolean proof =
+        step.kind() == StepKind.RACE_SAG
+            || step.kind() == StepKind.FREE_SAG
+            || step.kind() == StepKind.TOTAL;
     return proof
         ? Optional.empty()
-        : plan.prefilled(step)
-            .or(
-                () ->
-                    step.kind() == StepKind.TOTAL
-                        ? Optional.empty()
-                        : step.target().map(target -> target.reading()));
+        : plan.prefilled(step).or(() -> step.target().map(target -> target.reading()));
+  }
+
+  private Node words() {
+    TextField said = new TextField();
+    said.setId("bench-words");
+    said.getStyleClass().add("large-target");
+    said.setPromptText(desk.text("bench.words"));
+    said.setAccessibleText(desk.text("bench.words"));
+    before
+        .filter(Entered.Ticked.class::isInstance)
+        .map(Entered.Ticked.class::cast)
+        .ifPresent(ticked -> said.setText(ticked.note()));
+    return new VBox(2, Keys.prose(desk.text("bench.words"), "bench-line"), checked(said, ""));
   }
 
   private Node field(Optional<Side> side, Optional<Reading> first) {
@@ -116,18 +133,6 @@ final class BenchEntry extends VBox {
     first
         .flatMap(reading -> reading.leg(side.orElse(Side.LEFT)).known())
         .ifPresent(amount -> field.setText(desk.settingWords().brief(amount)));
-    Label error = Keys.prose("", "error");
-    error.managedProperty().bind(error.textProperty().isNotEmpty());
-    field
-        .textProperty()
-        .addListener(
-            (text, before, now) -> {
-              check();
-              changed.run();
-            });
-    fields.add(field);
-    legs.add(leg);
-    errors.add(error);
     HBox row = new HBox(10);
     row.setAlignment(Pos.CENTER_LEFT);
     if (!leg.isEmpty()) {
@@ -135,10 +140,12 @@ final class BenchEntry extends VBox {
       name.setMinWidth(64);
       row.getChildren().add(name);
     }
+    int place = fields.size();
+    VBox checked = checked(field, leg);
+    checked.getChildren().set(0, row);
     row.getChildren().add(field);
-    int place = fields.size() - 1;
     if (step.ask().instrument() && place == 0) {
-      row.getChildren().add(instrumentKey());
+      row.getChildren().add(with.key());
     }
     if (step.ask().form() == Ask.Form.COUNT) {
       row.getChildren()
@@ -148,7 +155,24 @@ final class BenchEntry extends VBox {
                   desk.text("bench.count"),
                   () -> count(place, leg)));
     }
-    return new VBox(2, row, error);
+    return checked;
+  }
+
+  /** A field with the place below it where it is said what is wrong. */
+  private VBox checked(TextField field, String leg) {
+    Label error = Keys.prose("", "error");
+    error.managedProperty().bind(error.textProperty().isNotEmpty());
+    field
+        .textProperty()
+        .addListener(
+            (text, was, now) -> {
+              check();
+              changed.run();
+            });
+    fields.add(field);
+    legs.add(leg);
+    errors.add(error);
+    return new VBox(2, field, error);
   }
 
   private void count(int place, String leg) {
@@ -182,45 +206,10 @@ final class BenchEntry extends VBox {
     }
   }
 
-  /** The key that says what it was measured with; a touch shows what there is to choose from. */
-  private Button instrumentKey() {
-    Button with = Keys.key("bench-with", "", () -> {});
-    FlowPane choices = new FlowPane(8, 8);
-    for (Instrument each : Instrument.values()) {
-      ToggleButton key = Keys.choice("bench-with-" + each, desk.phrases().name(each), () -> {});
-      key.setOnAction(
-          event -> {
-            instrument = key.isSelected() ? Optional.of(each) : Optional.empty();
-            choosing.getChildren().clear();
-            name(with);
-            with.requestFocus();
-            changed.run();
-          });
-      choices.getChildren().add(key);
-    }
-    with.setOnAction(
-        event -> {
-          boolean open = !choosing.getChildren().isEmpty();
-          for (int i = 0; i < Instrument.values().length; i++) {
-            ((ToggleButton) choices.getChildren().get(i))
-                .setSelected(instrument.equals(Optional.of(Instrument.values()[i])));
-          }
-          choosing.getChildren().setAll(open ? List.of() : List.of(choices));
-        });
-    name(with);
-    return with;
-  }
-
-  private void name(Button with) {
-    with.setText(
-        instrument
-            .map(each -> desk.text("bench.measured.by", desk.phrases().name(each)))
-            .orElseGet(() -> desk.text("bench.measured.with")));
-  }
-
   private void check() {
     for (int i = 0; i < fields.size(); i++) {
-      errors.get(i).setText(fields.get(i).getText().isBlank() ? "" : fault(i).orElse(""));
+      String typed = fields.get(i).getText();
+      errors.get(i).setText(typed.isBlank() ? "" : fault(typed).orElse(""));
       fields.get(i).getStyleClass().remove("refused");
       if (!errors.get(i).getText().isEmpty()) {
         fields.get(i).getStyleClass().add("refused");
@@ -228,32 +217,19 @@ final class BenchEntry extends VBox {
     }
   }
 
-  private Optional<String> fault(int place) {
-    return bounds.fault(fields.get(place).getText());
-  }
-
-  private Amount amount(int place) {
-    return bounds.amount(fields.get(place).getText());
+  private Optional<String> fault(String typed) {
+    return isTicked() ? answer.wordsFault(typed) : answer.fault(typed);
   }
 
   /** What would be entered now; empty while something is missing or refused. */
   Optional<Entered> entered() {
-    if (step.ask().form() == Ask.Form.TICK) {
-      return Optional.of(new Entered.Ticked());
+    if (!isTicked()) {
+      return answer.entered(fields.stream().map(TextField::getText).toList(), with.chosen());
     }
-    for (int i = 0; i < fields.size(); i++) {
-      if (fields.get(i).getText().isBlank() || fault(i).isPresent()) {
-        return Optional.empty();
-      }
-    }
-    Reading reading =
-        step.ask().bothLegs()
-            ? new Reading.Pair(Value.of(amount(0)), Value.of(amount(1)))
-            : Reading.of(amount(0));
-    return Optional.of(
-        step.ask().form() == Ask.Form.COUNT
-            ? new Entered.Counted(reading)
-            : new Entered.Measured(reading, instrument));
+    String said = fields.isEmpty() ? "" : fields.get(0).getText().strip();
+    return answer.wordsFault(said).isPresent()
+        ? Optional.empty()
+        : Optional.of(new Entered.Ticked(said));
   }
 
   /** The field to begin with, if anything is typed here. */

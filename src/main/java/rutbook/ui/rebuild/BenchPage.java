@@ -1,6 +1,5 @@
 package rutbook.ui.rebuild;
 
-import java.util.List;
 import java.util.Optional;
 import javafx.geometry.Pos;
 import javafx.scene.Node;
@@ -15,31 +14,27 @@ import javafx.scene.layout.Priority;
 import javafx.scene.layout.Region;
 import javafx.scene.layout.VBox;
 import rutbook.edit.Edit;
-import rutbook.edit.RebuildEdit;
 import rutbook.notebook.Entered;
+import rutbook.notebook.Entry;
 import rutbook.notebook.EntryId;
-import rutbook.notebook.Notebook;
-import rutbook.notebook.StepDone;
+import rutbook.notebook.NotebookException;
 import rutbook.notebook.StepId;
 import rutbook.rebuild.Ask;
-import rutbook.rebuild.Finding;
 import rutbook.rebuild.Plan;
 import rutbook.rebuild.Step;
 import rutbook.ui.Desk;
-import rutbook.ui.Page;
 import rutbook.ui.Place;
 import rutbook.ui.controls.Keys;
 import rutbook.words.BenchWords;
 import rutbook.words.PlanWords;
 
 /** The bench: one step of a rebuild fills the window, and large keys lead on and back. */
-public final class BenchPage extends Page {
+public final class BenchPage extends OneJob {
   private static final double WIDTH = 1100;
 
-  private final EntryId id;
   private final Label progress = Keys.label("", "bench-line", "soft");
   private final HBox middle = new HBox(28);
-  private final ScrollPane scroll = new ScrollPane(middle);
+  private final ScrollPane scroll = scrolled(middle);
   private final HBox keys = new HBox(12);
   private final VBox skipping = new VBox();
   private Optional<StepId> current;
@@ -52,8 +47,7 @@ public final class BenchPage extends Page {
    * @param at the step to begin at; without one, the first that is open
    */
   public BenchPage(Desk desk, EntryId id, Optional<StepId> at) {
-    super(desk);
-    this.id = id;
+    super(desk, id);
     this.current = at;
     setId("bench-page");
     setSpacing(12);
@@ -66,12 +60,8 @@ public final class BenchPage extends Page {
             progress,
             gap,
             Keys.key("bench-help", desk.text("shortcuts.help"), () -> desk.go(new Place.Help())),
-            Keys.key("bench-plan", desk.text("bench.plan"), this::leave));
+            Keys.key("bench-plan", desk.text("bench.plan"), this::toThePlan));
     head.setAlignment(Pos.CENTER_LEFT);
-    scroll.setFitToWidth(true);
-    scroll.setHbarPolicy(ScrollPane.ScrollBarPolicy.NEVER);
-    scroll.setMinHeight(0);
-    scroll.setFocusTraversable(false);
     VBox.setVgrow(scroll, Priority.ALWAYS);
     getChildren().addAll(head, scroll, skipping, keys);
     widthProperty().addListener((width, before, now) -> size(now.doubleValue()));
@@ -89,15 +79,11 @@ public final class BenchPage extends Page {
     setStyle(String.format(java.util.Locale.ROOT, "-fx-font-size: %.2fem", times));
   }
 
-  private void leave() {
-    desk().go(new Place.Job(id));
-  }
-
   private void key(KeyEvent event) {
     boolean typing =
         event.getTarget() instanceof TextField || event.getTarget() instanceof TextArea;
     switch (event.getCode()) {
-      case ESCAPE -> leave();
+      case ESCAPE -> toThePlan();
       case PAGE_UP -> move(-1);
       case PAGE_DOWN -> move(1);
       case ENTER -> {
@@ -113,14 +99,8 @@ public final class BenchPage extends Page {
   }
 
   @Override
-  protected void show(Notebook notebook) {
-    Optional<Plan> now =
-        Jobs.job(notebook, id).flatMap(job -> Jobs.plan(notebook, job, desk().advisor(job.bike())));
-    if (now.isEmpty()) {
-      desk().go(new Place.Rebuild());
-      return;
-    }
-    plan = now.get();
+  void show(Entry.RebuildJob job, Plan now) {
+    plan = now;
     if (current.flatMap(plan::step).isEmpty()) {
       current = plan.next().or(() -> Optional.of(last())).map(Step::id);
     }
@@ -137,7 +117,7 @@ public final class BenchPage extends Page {
 
   private void redraw() {
     Step step = step();
-    BenchWords words = new BenchWords(desk().phrases());
+    BenchWords words = bench();
     progress.setText(words.place(step.place()) + "  ·  " + words.progress(plan, step));
     entry = new BenchEntry(desk(), plan, step, this::typed);
     VBox right = new VBox(14, entry);
@@ -156,7 +136,7 @@ public final class BenchPage extends Page {
         .waitMinutes()
         .ifPresent(minutes -> right.getChildren().add(new BenchTimer(desk(), minutes)));
     if (fill.isEmpty()) {
-      right.getChildren().addAll(BenchAside.of(desk(), id, plan, step));
+      right.getChildren().addAll(BenchAside.of(desk(), id(), plan, step));
     }
     BenchStep left = new BenchStep(desk(), plan, step);
     double read = entry.isCounting() ? 0.46 : 0.58;
@@ -184,17 +164,17 @@ public final class BenchPage extends Page {
     back.setDisable(plan.steps().indexOf(step) == 0);
     Button cannot = Keys.key("bench-cannot", desk().text("bench.cannot"), this::askWhy);
     keys.getChildren().setAll(back, cannot);
-    if (step.otherwise().isPresent() && plan.state(step) != Plan.State.WAITING) {
+    if (at().canBeginAgain()) {
       keys.getChildren()
           .add(Keys.key("bench-again", desk().text("bench.again"), () -> beginAgain(step)));
     }
-    if (differs(step)) {
+    if (at().countDiffers()) {
       keys.getChildren()
           .add(
               Keys.key(
                   "bench-trust-notebook",
                   desk().text("bench.trust.notebook"),
-                  () -> trustNotebook(step)));
+                  () -> take(at().trustNotebook(desk().now()), () -> move(1))));
     }
     keys.getChildren().add(main);
     keys.getChildren().forEach(key -> key.getStyleClass().add("bench"));
@@ -207,73 +187,67 @@ public final class BenchPage extends Page {
     fill.ifPresent(panel -> panel.show(entry.entered()));
   }
 
-  /** The main key says what a touch enters. */
+  private AtStep at() {
+    return new AtStep(id(), plan, step());
+  }
+
+  /** The main key says what a touch does. */
   private void nameMain() {
-    Step step = step();
-    if (plan.state(step) == Plan.State.WAITING) {
-      main.setText(desk().text("bench.first", new PlanWords(desk().phrases()).title(missing())));
-      main.setDisable(false);
-      return;
-    }
     Optional<Entered> now = entry.entered();
-    main.setDisable(now.isEmpty());
-    BenchWords words = new BenchWords(desk().phrases());
-    boolean found = !plan.findings(step.id()).isEmpty() && isAsEntered(step, now);
-    if (found && plan.state(step) == Plan.State.DONE) {
-      main.setText(desk().text(differs(step) ? "bench.trust.count" : "bench.leave.it"));
-    } else if (isAsEntered(step, now)) {
-      main.setText(desk().text("bench.next"));
-    } else {
-      main.setText(
-          now.flatMap(Ask::reading)
-              .map(reading -> desk().text("bench.next.value", words.reading(step, reading)))
-              .orElseGet(() -> desk().text(entry.isTicked() ? "bench.done" : "bench.enter")));
-    }
-  }
-
-  /** Whether what was counted is not what the notebook says: one of the two is to be trusted. */
-  private boolean differs(Step step) {
-    return plan.findings(step.id()).stream().anyMatch(Finding.CountDiffers.class::isInstance);
-  }
-
-  private boolean isAsEntered(Step step, Optional<Entered> now) {
-    return now.isPresent() && plan.done(step.id()).map(StepDone::entered).equals(now);
-  }
-
-  private Step missing() {
-    return plan.steps().stream()
-        .filter(each -> step().after().contains(each.id()))
-        .filter(each -> plan.done(each.id()).isEmpty() || plan.state(each) == Plan.State.AGAIN)
-        .findFirst()
-        .orElseGet(() -> plan.next().orElse(step()));
-  }
-
-  private void next() {
-    Step step = step();
-    if (plan.state(step) == Plan.State.WAITING) {
-      go(missing().id());
-      return;
-    }
-    Optional<Entered> now = entry.entered();
-    if (isAsEntered(step, now) && plan.state(step) != Plan.State.AGAIN) {
-      move(1);
-      return;
-    }
-    now.ifPresent(
-        entered -> {
-          desk().make(new RebuildEdit.Enter(id, new StepDone(step.id(), desk().now(), entered)));
-          if (plan.findings(step.id()).isEmpty()) {
-            move(1);
-          }
+    AtStep.Main does = at().main(now);
+    main.setDisable(does == AtStep.Main.NOTHING || does == AtStep.Main.ANOTHER);
+    main.setText(
+        switch (does) {
+          case FIRST ->
+              desk().text("bench.first", new PlanWords(desk().phrases()).title(at().missing()));
+          case NOTHING -> desk().text("bench.enter");
+          case ANOTHER -> desk().text("bench.another");
+          case NEXT -> desk().text("bench.next");
+          case LEAVE_IT -> desk().text("bench.leave.it");
+          case TRUST_COUNT -> desk().text("bench.trust.count");
+          case ENTER ->
+              now.flatMap(Ask::reading)
+                  .map(reading -> bench().reading(step(), reading))
+                  .map(said -> desk().text("bench.next.value", said))
+                  .orElseGet(() -> desk().text("bench.done"));
         });
   }
 
+  private void next() {
+    Optional<Entered> now = entry.entered();
+    switch (at().main(now)) {
+      case FIRST -> go(at().missing().id());
+      case NEXT, LEAVE_IT, TRUST_COUNT -> move(1);
+      case ENTER ->
+          take(
+              at().enter(now, desk().now()),
+              () -> {
+                if (plan.findings(step().id()).isEmpty()) {
+                  move(1);
+                }
+              });
+      case NOTHING, ANOTHER -> {}
+    }
+  }
+
+  /** Makes an edit and goes on; what is refused is said, and nothing is lost. */
+  private void take(Optional<Edit> edit, Runnable then) {
+    Optional<NotebookException> refused = edit.flatMap(desk()::make);
+    if (refused.isPresent()) {
+      Label said = Keys.prose(desk().settingWords().refusal(refused.get()), "error");
+      said.setId("bench-refused");
+      skipping.getChildren().setAll(said);
+    } else {
+      then.run();
+    }
+  }
+
   private void move(int by) {
-    int place = plan.steps().indexOf(step()) + by;
-    if (place >= plan.steps().size()) {
-      leave();
-    } else if (place >= 0) {
-      go(plan.steps().get(place).id());
+    Optional<Step> to = at().away(by);
+    if (to.isPresent()) {
+      go(to.get().id());
+    } else if (by > 0) {
+      toThePlan();
     }
   }
 
@@ -289,37 +263,14 @@ public final class BenchPage extends Page {
   }
 
   private void skip(String why) {
-    StepId step = step().id();
-    desk()
-        .make(
-            new RebuildEdit.Enter(id, new StepDone(step, desk().now(), new Entered.Skipped(why))));
-    move(1);
-  }
-
-  /** What did not come out is done again, with all that rested on it. */
-  private void beginAgain(Step step) {
-    List<Edit> reopen =
-        plan.reopenedBy(step.id()).stream()
-            .filter(each -> plan.done(each).isPresent())
-            .map(each -> (Edit) new RebuildEdit.Reopen(id, each))
-            .toList();
-    StepId from = step.otherwise().orElseThrow();
-    if (!reopen.isEmpty()) {
-      desk().make(new Edit.Together(reopen));
+    try {
+      take(Optional.of(at().skip(why, desk().now())), () -> move(1));
+    } catch (NotebookException refused) {
+      skipping.getChildren().add(Keys.prose(desk().settingWords().refusal(refused), "error"));
     }
-    go(from);
   }
 
-  private void trustNotebook(Step step) {
-    step.goal()
-        .noted()
-        .ifPresent(
-            noted -> {
-              desk()
-                  .make(
-                      new RebuildEdit.Enter(
-                          id, new StepDone(step.id(), desk().now(), new Entered.Counted(noted))));
-              move(1);
-            });
+  private void beginAgain(Step step) {
+    take(at().beginAgain(), () -> go(step.otherwise().orElseThrow()));
   }
 }

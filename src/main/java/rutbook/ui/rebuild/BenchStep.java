@@ -109,6 +109,9 @@ final class BenchStep extends VBox {
               oil.setId("bench-oil");
               getChildren().add(oil);
             });
+    planWords
+        .fromTheShop(plan, step)
+        .ifPresent(line -> getChildren().add(Keys.prose(line, "bench-line", "strong")));
     planWords.aside(step).forEach(line -> getChildren().add(Keys.prose(line, "bench-line")));
     words.thenOut(step).ifPresent(line -> getChildren().add(Keys.prose(line, "bench-line")));
     words.equality(step).ifPresent(line -> getChildren().add(Keys.prose(line, "bench-line")));

@@ -8,15 +8,11 @@ import javafx.scene.control.TextField;
 import javafx.scene.layout.FlowPane;
 import javafx.scene.layout.VBox;
 import rutbook.edit.Edit;
-import rutbook.edit.EntryEdit;
 import rutbook.edit.RebuildEdit;
-import rutbook.edit.SessionStart;
 import rutbook.notebook.Bike;
-import rutbook.notebook.End;
 import rutbook.notebook.Entry;
 import rutbook.notebook.NotebookException;
 import rutbook.notebook.Outcome;
-import rutbook.notebook.Timeline;
 import rutbook.rebuild.Plan;
 import rutbook.ui.Desk;
 import rutbook.ui.controls.Keys;
@@ -84,20 +80,13 @@ final class EndJob extends VBox {
       return;
     }
     Optional<NotebookException> refused =
-        desk.make(kept ? new Edit.Together(List.of(end, new EntryEdit.Add(baseline()))) : end);
-    refused.ifPresent(fault -> error.setText(desk.text("refused.other", fault.getMessage())));
+        desk.make(kept ? new Edit.Together(List.of(end, baseline())) : end);
+    refused.ifPresent(fault -> error.setText(desk.settingWords().refusal(fault)));
   }
 
   /** What is on the bike now; the old baseline stays in the notebook. */
-  private Entry.Baseline baseline() {
+  private Edit baseline() {
     Bike bike = desk.notebook().shelf().bike(job.bike()).orElseThrow();
-    Timeline timeline = Timeline.of(desk.notebook(), bike.id());
-    return new Entry.Baseline(
-        desk.headToday(bike),
-        SessionStart.asLeft(desk.notebook(), bike, desk.today()),
-        timeline.sag(End.REAR).flatMap(Entry.SagMeasured::race),
-        timeline.sag(End.REAR).flatMap(Entry.SagMeasured::free),
-        reason.getText(),
-        Optional.of(job.id()));
+    return KeepBaseline.edit(desk, bike, reason.getText(), Optional.of(job.id()));
   }
 }

@@ -11,39 +11,33 @@ import javafx.scene.layout.Priority;
 import javafx.scene.layout.VBox;
 import rutbook.notebook.Entry;
 import rutbook.notebook.EntryId;
-import rutbook.notebook.Notebook;
-import rutbook.rebuild.Place;
 import rutbook.rebuild.Plan;
 import rutbook.rebuild.ReturnItem;
 import rutbook.rebuild.Stage;
 import rutbook.rebuild.Step;
 import rutbook.ui.Desk;
-import rutbook.ui.Page;
 import rutbook.ui.controls.Keys;
-import rutbook.words.BenchWords;
 import rutbook.words.FindingWords;
 import rutbook.words.PlanWords;
 import rutbook.words.RemarkWords;
 
 /** The plan of one rebuild: every step in its order, what it found, and how it ends. */
-public final class JobPage extends Page {
-  private final EntryId id;
+public final class JobPage extends OneJob {
   private final Label title = Keys.label("", "page-title");
   private final Label where = Keys.prose("", "soft");
-  private final Button bench;
+  private final Button toBench;
   private final VBox steps = new VBox(2);
   private final VBox beside = new VBox(14);
 
   public JobPage(Desk desk, EntryId id) {
-    super(desk);
-    this.id = id;
+    super(desk, id);
     setId("job-page");
     setSpacing(12);
-    bench =
+    toBench =
         Keys.mainKey(
             "job-bench",
             desk.text("rebuild.bench"),
-            () -> desk.go(new rutbook.ui.Place.Bench(id, Optional.empty())));
+            () -> desk.go(new rutbook.ui.Place.Bench(id(), Optional.empty())));
     VBox text = new VBox(2, title, where);
     text.setMinWidth(0);
     HBox.setHgrow(text, Priority.ALWAYS);
@@ -55,7 +49,7 @@ public final class JobPage extends Page {
                 "← " + desk.text("job.back"),
                 () -> desk.go(new rutbook.ui.Place.Rebuild())),
             text,
-            bench);
+            toBench);
     head.setAlignment(Pos.CENTER_LEFT);
     HBox columns = new HBox(16, column(steps), column(beside));
     VBox.setVgrow(columns, Priority.ALWAYS);
@@ -64,54 +58,27 @@ public final class JobPage extends Page {
   }
 
   private static ScrollPane column(VBox content) {
-    ScrollPane scroll = new ScrollPane(content);
-    scroll.setFitToWidth(true);
-    scroll.setHbarPolicy(ScrollPane.ScrollBarPolicy.NEVER);
-    scroll.setMinHeight(0);
+    ScrollPane scroll = scrolled(content);
     scroll.setPrefWidth(100);
-    scroll.setFocusTraversable(false);
     HBox.setHgrow(scroll, Priority.ALWAYS);
     return scroll;
   }
 
   @Override
-  protected void show(Notebook notebook) {
-    Optional<Entry.RebuildJob> job = Jobs.job(notebook, id);
-    Optional<Plan> now =
-        job.flatMap(each -> Jobs.plan(notebook, each, desk().advisor(each.bike())));
-    if (now.isEmpty()) {
-      desk().go(new rutbook.ui.Place.Rebuild());
-      return;
-    }
-    Plan plan = now.get();
-    BenchWords words = new BenchWords(desk().phrases());
-    title.setText(words.job(plan.job()) + ", " + desk().words().day(job.get().day()));
+  void show(Entry.RebuildJob job, Plan plan) {
+    title.setText(bench().job(plan.job()) + ", " + desk().words().day(job.day()));
     where.setText(
         plan.next()
-            .filter(step -> Jobs.isOpen(job.get()))
-            .map(step -> words.progress(plan, step))
-            .orElseGet(() -> words.outcome(job.get().outcome())));
-    bench.setVisible(Jobs.isOpen(job.get()));
-    bench.setManaged(Jobs.isOpen(job.get()));
-    steps(plan, words);
-    beside(job.get(), plan, words);
+            .filter(step -> Jobs.isOpen(job))
+            .map(step -> bench().progress(plan, step))
+            .orElseGet(() -> bench().outcome(job.outcome())));
+    toBench.setVisible(Jobs.isOpen(job));
+    toBench.setManaged(Jobs.isOpen(job));
+    list(steps, plan, step -> step(plan, step));
+    beside(job, plan);
   }
 
-  private void steps(Plan plan, BenchWords words) {
-    steps.getChildren().clear();
-    Optional<Place> place = Optional.empty();
-    for (Step step : plan.steps()) {
-      if (!place.equals(Optional.of(step.place()))) {
-        place = Optional.of(step.place());
-        Label head = Keys.label(words.place(step.place()), "group-title");
-        head.setPadding(new javafx.geometry.Insets(8, 0, 2, 0));
-        steps.getChildren().add(head);
-      }
-      steps.getChildren().add(step(plan, step, words));
-    }
-  }
-
-  private Node step(Plan plan, Step step, BenchWords words) {
+  private Node step(Plan plan, Step step) {
     Plan.State state = plan.state(step);
     int number = plan.steps().indexOf(step) + 1;
     String mark =
@@ -134,25 +101,26 @@ public final class JobPage extends Page {
             done ->
                 text.getChildren()
                     .add(
-                        Keys.prose(words.entered(step, done, desk().zone()), "condensed", "soft")));
+                        Keys.prose(
+                            bench().entered(step, done, desk().zone()), "condensed", "soft")));
     text.setMinWidth(0);
     HBox.setHgrow(text, Priority.ALWAYS);
     StepRow row =
         new StepRow(
-            sign, text, () -> desk().go(new rutbook.ui.Place.Bench(id, Optional.of(step.id()))));
+            sign, text, () -> desk().go(new rutbook.ui.Place.Bench(id(), Optional.of(step.id()))));
     row.setId("step-" + step.id().text().replace(':', '-'));
-    row.setAccessibleText(name.getText() + ", " + words.state(state));
+    row.setAccessibleText(name.getText() + ", " + bench().state(state));
     return row;
   }
 
-  private void beside(Entry.RebuildJob job, Plan plan, BenchWords words) {
+  private void beside(Entry.RebuildJob job, Plan plan) {
     beside.getChildren().clear();
     PlanWords planWords = new PlanWords(desk().phrases());
     FindingWords findings = new FindingWords(desk().phrases());
     if (Jobs.isOpen(job) && !plan.tools().isEmpty()) {
       beside
           .getChildren()
-          .add(box(desk().text("job.tools"), Keys.prose(phrase(words.tools(plan.tools())))));
+          .add(box(desk().text("job.tools"), Keys.prose(phrase(bench().tools(plan.tools())))));
     }
     if (Jobs.isOpen(job)) {
       planWords
@@ -178,7 +146,7 @@ public final class JobPage extends Page {
     plan.shortfalls()
         .forEach(each -> way.getChildren().add(Keys.prose(planWords.shortfall(each), "due")));
     if (way.getChildren().isEmpty()) {
-      way.getChildren().add(Keys.prose(words.say("back.nothing")));
+      way.getChildren().add(Keys.prose(bench().say("back.nothing")));
     }
     beside.getChildren().add(box(desk().text("job.way"), way));
     RemarkWords remarks = new RemarkWords(desk().phrases());
@@ -207,7 +175,7 @@ public final class JobPage extends Page {
         Keys.key(
             "paper-enter",
             desk().text("paper.enter"),
-            () -> desk().go(new rutbook.ui.Place.Paper(id))));
+            () -> desk().go(new rutbook.ui.Place.Paper(id()))));
   }
 
   private static Label oil(String said) {

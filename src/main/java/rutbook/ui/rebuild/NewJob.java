@@ -8,6 +8,7 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.TreeSet;
 import javafx.geometry.Pos;
+import javafx.scene.control.Button;
 import javafx.scene.control.ComboBox;
 import javafx.scene.control.Label;
 import javafx.scene.control.ToggleButton;
@@ -26,7 +27,6 @@ import rutbook.notebook.OilId;
 import rutbook.notebook.Outcome;
 import rutbook.notebook.Renewed;
 import rutbook.notebook.Scope;
-import rutbook.notebook.Timeline;
 import rutbook.rebuild.Plan;
 import rutbook.rebuild.PlanFrom;
 import rutbook.rebuild.Planner;
@@ -44,6 +44,8 @@ final class NewJob extends VBox {
   private final ComboBox<String> oil = new ComboBox<>();
   private final Label says = Keys.prose("", "soft");
   private final Label error = Keys.prose("", "error");
+  private final Button begin;
+  private final Button baseline;
   private Scope scope = Scope.FORK;
 
   NewJob(Desk desk, Bike bike, Runnable close) {
@@ -67,11 +69,12 @@ final class NewJob extends VBox {
       parts.getChildren().add(key);
     }
     parts.getChildren().add(oils());
+    begin = Keys.mainKey("job-start", desk.text("job.start"), this::start);
+    baseline = Keys.mainKey("job-baseline", desk.text("baseline.keep"), this::keepBaseline);
+    begin.managedProperty().bind(begin.visibleProperty());
+    baseline.managedProperty().bind(baseline.visibleProperty());
     HBox keys =
-        new HBox(
-            10,
-            Keys.mainKey("job-start", desk.text("job.start"), this::start),
-            Keys.key("job-cancel", desk.text("job.cancel"), close));
+        new HBox(10, begin, baseline, Keys.key("job-cancel", desk.text("job.cancel"), close));
     keys.setAlignment(Pos.CENTER_LEFT);
     getChildren()
         .addAll(
@@ -123,12 +126,14 @@ final class NewJob extends VBox {
   }
 
   private Optional<PlanFrom> from() {
-    return PlanFrom.beginning(Timeline.of(desk.notebook(), bike.id()), scope, chosen());
+    return PlanFrom.beginning(desk.timeline(bike.id()), scope, chosen());
   }
 
   private void tell() {
     oil.setDisable(!chosen().contains(Renewed.OIL));
     Optional<Plan> plan = from().map(from -> Planner.plan(from, desk.advisor(bike.id())));
+    begin.setVisible(plan.isPresent());
+    baseline.setVisible(plan.isEmpty());
     BenchWords words = new BenchWords(desk.phrases());
     says.setText(
         plan.map(
@@ -142,12 +147,27 @@ final class NewJob extends VBox {
   }
 
   private void start() {
-    Optional<PlanFrom> from = from();
-    if (from.isEmpty()) {
-      error.setText(desk.text("job.no.baseline"));
-      return;
-    }
-    Job job = from.get().job();
+    from().ifPresent(this::start);
+  }
+
+  /** Nothing can be gone back to before something is the baseline. */
+  private void keepBaseline() {
+    desk.make(KeepBaseline.first(desk, bike))
+        .ifPresentOrElse(
+            refused -> error.setText(desk.settingWords().refusal(refused)),
+            () -> {
+              tell();
+              begin.requestFocus();
+            });
+  }
+
+  /** Where the cursor begins. */
+  void focusFirst() {
+    (begin.isVisible() ? begin : baseline).requestFocus();
+  }
+
+  private void start(PlanFrom from) {
+    Job job = from.job();
     Job named =
         new Job(
             job.scope(), job.renewed(), job.baseline(), job.before(), job.sheetFrom(), chosenOil());
@@ -155,7 +175,7 @@ final class NewJob extends VBox {
     Edit edit = new EntryEdit.Add(new Entry.RebuildJob(head, named, List.of(), Outcome.UNDER_WAY));
     Optional<NotebookException> refused = desk.make(edit);
     if (refused.isPresent()) {
-      error.setText(desk.text("refused.other", refused.get().getMessage()));
+      error.setText(desk.settingWords().refusal(refused.get()));
     } else {
       desk.go(new Place.Job(head.id()));
     }

@@ -1,11 +1,11 @@
 package rutbook.ui.rebuild;
 
-import java.time.DateTimeException;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import javafx.geometry.Pos;
+import javafx.scene.Node;
 import javafx.scene.control.Button;
 import javafx.scene.control.Label;
 import javafx.scene.control.ScrollPane;
@@ -21,25 +21,23 @@ import rutbook.edit.RebuildEdit;
 import rutbook.notebook.Entered;
 import rutbook.notebook.Entry;
 import rutbook.notebook.EntryId;
-import rutbook.notebook.Notebook;
+import rutbook.notebook.NotebookException;
 import rutbook.notebook.StepDone;
-import rutbook.rebuild.Place;
 import rutbook.rebuild.Plan;
 import rutbook.rebuild.Step;
 import rutbook.ui.Desk;
-import rutbook.ui.Page;
 import rutbook.ui.controls.AskText;
 import rutbook.ui.controls.Keys;
 import rutbook.ui.fx.InView;
-import rutbook.words.BenchWords;
 
 /** A work sheet that was written on at the bench: a row for every step, taken with one touch. */
-public final class PaperPage extends Page {
-  private final EntryId id;
+public final class PaperPage extends OneJob {
   private final Label title = Keys.label("", "page-title");
   private final VBox list = new VBox(6);
   private final List<PaperRow> rows = new ArrayList<>();
-  private final AskText<LocalDate> day;
+  private final PaperDay days;
+  private final AskText<String> day;
+  private final ToggleButton several;
   private final ToggleButton staysOpen;
   private final ToggleButton leftOut;
   private final TextField why = new TextField();
@@ -48,22 +46,18 @@ public final class PaperPage extends Page {
   private boolean taking;
 
   public PaperPage(Desk desk, EntryId id) {
-    super(desk);
-    this.id = id;
+    super(desk, id);
     setId("paper-page");
     setSpacing(10);
-    day =
-        new AskText<>(
-            "paper-day", desk.text("sheet.day"), desk.today().toString(), PaperPage::parsed);
+    days = new PaperDay(desk.today(), desk.words());
+    day = new AskText<>("paper-day", desk.text("sheet.day"), desk.today().toString(), text -> text);
     day.field().setPrefColumnCount(11);
+    several = Keys.choice("paper-days", desk.text("sheet.days"), this::askDays);
     staysOpen = Keys.choice("paper-open", desk.text("sheet.open"), () -> blank(false));
     leftOut = Keys.choice("paper-out", desk.text("sheet.out"), () -> blank(true));
     take = Keys.mainKey("paper-take", "", this::take);
-    ScrollPane scroll = new ScrollPane(list);
-    scroll.setFitToWidth(true);
-    scroll.setHbarPolicy(ScrollPane.ScrollBarPolicy.NEVER);
-    scroll.setMinHeight(0);
-    scroll.setFocusTraversable(false);
+    day.field().textProperty().addListener((text, was, now) -> count());
+    ScrollPane scroll = scrolled(list);
     VBox.setVgrow(scroll, Priority.ALWAYS);
     getChildren().addAll(head(), scroll, foot());
     blank(false);
@@ -73,9 +67,9 @@ public final class PaperPage extends Page {
     VBox text = new VBox(2, title, Keys.prose(desk().text("sheet.how"), "soft"));
     text.setMinWidth(0);
     HBox.setHgrow(text, Priority.ALWAYS);
-    Button back = Keys.key("paper-back", "← " + desk().text("bench.plan"), () -> desk().go(job()));
+    Button back = Keys.key("paper-back", "← " + desk().text("bench.plan"), this::toThePlan);
     Button ticks = Keys.key("paper-ticks", desk().text("sheet.ticks"), this::tickAll);
-    HBox head = new HBox(12, back, text, day, ticks);
+    HBox head = new HBox(12, back, text, day, several, ticks);
     head.setAlignment(Pos.BOTTOM_LEFT);
     return head;
   }
@@ -107,14 +101,6 @@ public final class PaperPage extends Page {
     return foot;
   }
 
-  private rutbook.ui.Place job() {
-    return new rutbook.ui.Place.Job(id);
-  }
-
-  private static LocalDate parsed(String text) {
-    return LocalDate.parse(text);
-  }
-
   private void blank(boolean out) {
     staysOpen.setSelected(!out);
     leftOut.setSelected(out);
@@ -126,43 +112,46 @@ public final class PaperPage extends Page {
     count();
   }
 
+  private void askDays() {
+    rows.forEach(row -> row.askDay(several.isSelected()));
+    count();
+  }
+
   /** Rows are made once: what is typed in them is in no notebook until it is taken. */
   @Override
-  protected void show(Notebook notebook) {
-    Optional<Entry.RebuildJob> job = Jobs.job(notebook, id);
-    Optional<Plan> plan =
-        job.flatMap(each -> Jobs.plan(notebook, each, desk().advisor(each.bike())));
-    if (plan.isEmpty()) {
-      desk().go(new rutbook.ui.Place.Rebuild());
-    } else if (!taking) {
-      BenchWords words = new BenchWords(desk().phrases());
-      title.setText(desk().text("sheet.title", words.job(plan.get().job())));
-      fill(plan.get(), words);
-      count();
+  void show(Entry.RebuildJob job, Plan plan) {
+    if (!taking) {
+      title.setText(desk().text("sheet.title", bench().job(plan.job())));
+      rows.clear();
+      list(list, plan, step -> row(plan, step));
+      askDays();
     }
   }
 
-  private void fill(Plan plan, BenchWords words) {
-    rows.clear();
-    list.getChildren().clear();
-    Optional<Place> place = Optional.empty();
-    for (Step step : plan.steps()) {
-      if (!place.equals(Optional.of(step.place()))) {
-        place = Optional.of(step.place());
-        list.getChildren().add(Keys.label(words.place(step.place()), "group-title"));
-      }
-      PaperRow row = new PaperRow(desk(), plan, step, rows.size() + 1, this::count);
-      rows.add(row);
-      list.getChildren().add(row);
-    }
+  private Node row(Plan plan, Step step) {
+    PaperRow row = new PaperRow(desk(), plan, step, rows.size() + 1, this::count);
+    rows.add(row);
+    return row;
   }
 
-  /** The key says how many steps a touch would enter. */
+  /** The key says how many steps a touch would enter; each row shows the day that holds for it. */
   private void count() {
     long steps = rows.stream().filter(this::isTaken).count();
     take.setText(desk().text("sheet.take", steps));
     take.setDisable(rows.stream().allMatch(row -> row.isBlank() && !isTaken(row)));
     said.setText("");
+    dayOfEach();
+  }
+
+  /** A day holds from its row on, until another is written. */
+  private List<Optional<LocalDate>> dayOfEach() {
+    List<Optional<LocalDate>> each = new ArrayList<>();
+    Optional<LocalDate> above = days.read(day.field().getText());
+    for (PaperRow row : rows) {
+      above = row.day(above);
+      each.add(above);
+    }
+    return each;
   }
 
   private boolean isTaken(PaperRow row) {
@@ -170,7 +159,8 @@ public final class PaperPage extends Page {
   }
 
   private void take() {
-    Optional<LocalDate> on = day();
+    Optional<String> noDay = days.fault(day.field().getText());
+    day.refuse(noDay.orElse(""));
     List<PaperRow> wrong = rows.stream().filter(row -> row.fault().isPresent()).toList();
     rows.forEach(row -> row.refuse(row.fault().orElse("")));
     if (!wrong.isEmpty()) {
@@ -179,35 +169,25 @@ public final class PaperPage extends Page {
     } else if (leftOut.isSelected() && why.getText().isBlank()) {
       said.setText(desk().text("sheet.no.why"));
       why.requestFocus();
-    } else if (on.isPresent()) {
-      enter(on.get());
-    }
-  }
-
-  private Optional<LocalDate> day() {
-    day.refuse("");
-    try {
-      LocalDate on = day.read();
-      if (on.isAfter(desk().today())) {
-        day.refuse(desk().text("sheet.late"));
-        return Optional.empty();
+    } else if (noDay.isEmpty()) {
+      try {
+        enter(dayOfEach());
+      } catch (NotebookException tooLong) {
+        said.setText(desk().settingWords().refusal(tooLong));
       }
-      return Optional.of(on);
-    } catch (DateTimeException noDay) {
-      day.refuse(desk().text("sheet.no.day", desk().today().toString()));
-      return Optional.empty();
     }
   }
 
   /** All of it is one edit, taken back with one undo. */
-  private void enter(LocalDate on) {
+  private void enter(List<Optional<LocalDate>> on) {
     List<Edit> edits = new ArrayList<>();
-    for (PaperRow row : rows) {
+    for (int i = 0; i < rows.size(); i++) {
+      PaperRow row = rows.get(i);
       if (isTaken(row)) {
         Entered entered =
             row.isBlank() ? new Entered.Skipped(why.getText().strip()) : row.entered();
-        StepDone done = new StepDone(row.step().id(), desk().now(), entered, Optional.of(on));
-        edits.add(new RebuildEdit.Enter(id, done));
+        StepDone done = new StepDone(row.step().id(), desk().now(), entered, on.get(i));
+        edits.add(new RebuildEdit.Enter(id(), done));
       }
     }
     if (edits.isEmpty()) {
@@ -218,8 +198,7 @@ public final class PaperPage extends Page {
     desk()
         .make(new Edit.Together(edits))
         .ifPresentOrElse(
-            refused -> said.setText(desk().settingWords().refusal(refused)),
-            () -> desk().go(job()));
+            refused -> said.setText(desk().settingWords().refusal(refused)), this::toThePlan);
     taking = false;
   }
 }

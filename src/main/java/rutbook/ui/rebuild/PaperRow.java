@@ -1,5 +1,6 @@
 package rutbook.ui.rebuild;
 
+import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -13,26 +14,28 @@ import javafx.scene.layout.Priority;
 import javafx.scene.layout.VBox;
 import rutbook.notebook.Entered;
 import rutbook.notebook.Instrument;
-import rutbook.notebook.Reading;
 import rutbook.notebook.Side;
 import rutbook.notebook.StepDone;
-import rutbook.notebook.Value;
 import rutbook.rebuild.Ask;
 import rutbook.rebuild.Plan;
 import rutbook.rebuild.Step;
 import rutbook.ui.Desk;
 import rutbook.ui.controls.Keys;
-import rutbook.units.Amount;
 import rutbook.words.PlanWords;
 
-/** One step of a printed work sheet: its boxes to fill in, and what is wrong with them. */
+/** One step of a printed work sheet: its boxes to fill in, its day, and what is wrong with them. */
 final class PaperRow extends VBox {
   private final Desk desk;
   private final Step step;
-  private final StepBounds bounds;
+  private final StepAnswer answer;
+  private final PaperDay days;
   private final Optional<Entered> before;
+  private final Runnable changed;
+  private final String name;
+  private final String title;
   private final List<TextField> boxes = new ArrayList<>();
   private final ToggleButton tick;
+  private final TextField day;
   private final Label error = Keys.prose("", "error");
 
   /**
@@ -43,26 +46,24 @@ final class PaperRow extends VBox {
     super(2);
     this.desk = desk;
     this.step = step;
-    this.bounds = new StepBounds(desk, plan, step);
+    this.changed = changed;
+    this.answer = new StepAnswer(desk.words(), desk.phrases(), plan, step);
+    this.days = new PaperDay(desk.today(), desk.words());
     this.before = plan.done(step.id()).map(StepDone::entered);
-    String id = step.id().text().replace(':', '-');
-    setId("paper-" + id);
+    this.name = step.id().text().replace(':', '-');
+    setId("paper-" + name);
     PlanWords words = new PlanWords(desk.phrases());
-    String title = words.title(step);
-    tick = Keys.choice("paper-tick-" + id, desk.text("sheet.tick"), changed);
+    title = words.title(step);
+    tick = Keys.choice("paper-tick-" + name, desk.text("sheet.tick"), changed);
     tick.setAccessibleText(number + ". " + title);
     tick.setSelected(before.filter(Entered.Ticked.class::isInstance).isPresent());
     HBox answers = new HBox(8);
     answers.setAlignment(Pos.CENTER_RIGHT);
-    if (step.ask().form() == Ask.Form.TICK) {
-      answers.getChildren().add(tick);
-    } else if (step.ask().bothLegs()) {
-      for (Side side : Side.values()) {
-        answers.getChildren().addAll(box(id + "-" + side, title, Optional.of(side), changed));
-      }
-    } else {
-      answers.getChildren().addAll(box(id, title, step.leg(), changed));
-    }
+    answers.getChildren().addAll(answers());
+    day = field("paper-on-" + name, 7, desk.text("sheet.day.from", title));
+    day.managedProperty().bind(day.visibleProperty());
+    day.setVisible(false);
+    answers.getChildren().add(day);
     answers.setMinWidth(HBox.USE_PREF_SIZE);
     VBox what = new VBox(1, Keys.prose(number + ". " + title));
     List<String> values = words.values(step);
@@ -74,32 +75,67 @@ final class PaperRow extends VBox {
     HBox.setHgrow(what, Priority.ALWAYS);
     HBox row = new HBox(12, what, answers);
     row.setAlignment(Pos.CENTER_LEFT);
-    error.setId("paper-error-" + id);
+    error.setId("paper-error-" + name);
     error.managedProperty().bind(error.textProperty().isNotEmpty());
     getChildren().addAll(row, error);
   }
 
-  private List<Node> box(String id, String title, Optional<Side> side, Runnable changed) {
-    TextField box = new TextField();
-    box.setId("paper-box-" + id);
-    box.getStyleClass().add("large-target");
-    box.setPrefColumnCount(6);
+  private List<Node> answers() {
+    if (step.ask().words()) {
+      return List.of(words(), tick);
+    }
+    if (isTick()) {
+      return List.of(tick);
+    }
+    if (!step.ask().bothLegs()) {
+      return box(step.leg(), "");
+    }
+    List<Node> both = new ArrayList<>();
+    for (Side side : Side.values()) {
+      both.addAll(box(Optional.of(side), "-" + side));
+    }
+    return both;
+  }
+
+  private TextField words() {
+    TextField said = field("paper-box-" + name, 18, desk.text("bench.words"));
+    said.setPromptText(desk.text("bench.words"));
+    before
+        .filter(Entered.Ticked.class::isInstance)
+        .map(Entered.Ticked.class::cast)
+        .ifPresent(ticked -> said.setText(ticked.note()));
+    boxes.add(said);
+    return said;
+  }
+
+  private List<Node> box(Optional<Side> side, String ending) {
+    String leg = side.map(desk.phrases()::name).orElse("");
+    TextField box =
+        field("paper-box-" + name + ending, 6, leg.isEmpty() ? title : title + ", " + leg);
     box.setPromptText(
         desk.settingWords().unit(step.ask().unit().orElseThrow().dimension()).symbol());
-    String leg = side.map(desk.phrases()::name).orElse("");
-    box.setAccessibleText(leg.isEmpty() ? title : title + ", " + leg);
     before
         .flatMap(Ask::reading)
         .flatMap(reading -> reading.leg(side.orElse(Side.LEFT)).known())
         .ifPresent(amount -> box.setText(desk.settingWords().brief(amount)));
-    box.textProperty()
+    boxes.add(box);
+    return step.ask().bothLegs() ? List.of(Keys.label(leg, "soft"), box) : List.of(box);
+  }
+
+  private TextField field(String id, int columns, String said) {
+    TextField field = new TextField();
+    field.setId(id);
+    field.getStyleClass().add("large-target");
+    field.setPrefColumnCount(columns);
+    field.setAccessibleText(said);
+    field
+        .textProperty()
         .addListener(
             (text, was, now) -> {
               refuse("");
               changed.run();
             });
-    boxes.add(box);
-    return step.ask().bothLegs() ? List.of(Keys.label(leg, "soft"), box) : List.of(box);
+    return field;
   }
 
   Step step() {
@@ -114,8 +150,23 @@ final class PaperRow extends VBox {
     tick.setSelected(true);
   }
 
+  /** Whether the row asks for a day of its own. */
+  void askDay(boolean asked) {
+    day.setVisible(asked);
+  }
+
+  /**
+   * The day of this row: its own, or else that of the row above, which stands there in grey.
+   *
+   * @param above of the row above, as far as it is known
+   */
+  Optional<LocalDate> day(Optional<LocalDate> above) {
+    day.setPromptText(above.map(LocalDate::toString).orElse(""));
+    return day.isVisible() ? days.read(day.getText()).or(() -> above) : above;
+  }
+
   boolean isBlank() {
-    return isTick() ? !tick.isSelected() : boxes.stream().allMatch(box -> box.getText().isBlank());
+    return !tick.isSelected() && boxes.stream().allMatch(box -> box.getText().isBlank());
   }
 
   /** Whether something else stands here than was entered before. */
@@ -130,39 +181,48 @@ final class PaperRow extends VBox {
 
   /** What is wrong with what stands here; empty when it is blank or right. */
   Optional<String> fault() {
-    if (isBlank() || isTick()) {
+    return answerFault()
+        .or(
+            () ->
+                day.isVisible() && !day.getText().isBlank()
+                    ? days.fault(day.getText())
+                    : Optional.empty());
+  }
+
+  private Optional<String> answerFault() {
+    if (isBlank()) {
       return Optional.empty();
+    }
+    if (isTick()) {
+      return boxes.stream().flatMap(box -> answer.wordsFault(box.getText()).stream()).findFirst();
     }
     if (boxes.stream().anyMatch(box -> box.getText().isBlank())) {
       return Optional.of(desk.text("sheet.one.leg"));
     }
-    return boxes.stream().flatMap(box -> bounds.fault(box.getText()).stream()).findFirst();
+    return boxes.stream().flatMap(box -> answer.fault(box.getText()).stream()).findFirst();
   }
 
   /** Says below the row what is wrong; an empty text takes it back. */
   void refuse(String sentence) {
     error.setText(sentence);
-    for (TextField box : boxes) {
-      box.getStyleClass().remove("refused");
-      if (!sentence.isEmpty()) {
-        box.getStyleClass().add("refused");
-      }
+    boxes.forEach(box -> mark(box, !sentence.isEmpty() && answerFault().isPresent()));
+    mark(day, !sentence.isEmpty() && answerFault().isEmpty());
+  }
+
+  private static void mark(TextField field, boolean refused) {
+    field.getStyleClass().remove("refused");
+    if (refused) {
+      field.getStyleClass().add("refused");
     }
   }
 
   /** What stands here; only where it is neither blank nor wrong. */
   Entered entered() {
-    if (isTick()) {
-      return new Entered.Ticked();
-    }
-    List<Amount> amounts = boxes.stream().map(box -> bounds.amount(box.getText())).toList();
-    Reading reading =
-        step.ask().bothLegs()
-            ? new Reading.Pair(Value.of(amounts.get(0)), Value.of(amounts.get(1)))
-            : Reading.of(amounts.get(0));
-    return step.ask().form() == Ask.Form.COUNT
-        ? new Entered.Counted(reading)
-        : new Entered.Measured(reading, instrument());
+    return isTick()
+        ? new Entered.Ticked(boxes.isEmpty() ? "" : boxes.get(0).getText().strip())
+        : answer
+            .entered(boxes.stream().map(TextField::getText).toList(), instrument())
+            .orElseThrow();
   }
 
   /** What it was measured with stays, where that was said before. */

@@ -54,10 +54,11 @@ public final class RebuildPage extends Page {
   @Override
   protected void show(Notebook notebook) {
     Optional<Bike> bike = desk().bike();
-    start.setDisable(bike.isEmpty());
+    start.setVisible(bike.isPresent());
     body.getChildren().clear();
     if (bike.isEmpty()) {
-      body.getChildren().add(Keys.prose(desk().text("rebuild.nobike"), "wash"));
+      closeForm();
+      body.getChildren().add(noBike());
       return;
     }
     for (Entry.RebuildJob job : Jobs.open(notebook, bike.get().id())) {
@@ -76,6 +77,20 @@ public final class RebuildPage extends Page {
       askMeter = false;
       meter();
     }
+  }
+
+  private Node noBike() {
+    VBox box =
+        new VBox(
+            10,
+            Keys.prose(desk().text("rebuild.nobike")),
+            Keys.mainKey("rebuild-bike", desk().text("log.empty.make"), this::toTheBike));
+    box.getStyleClass().add("wash");
+    return box;
+  }
+
+  private void toTheBike() {
+    desk().go(new Place.Bike(Place.BikePart.SETTINGS));
   }
 
   private static Region half(Region card) {
@@ -155,13 +170,13 @@ public final class RebuildPage extends Page {
 
   @Override
   protected void newThing() {
-    desk()
-        .bike()
-        .ifPresent(
-            bike -> {
-              open(new NewJob(desk(), bike, this::closeForm));
-              form.lookup("#job-start").requestFocus();
-            });
+    desk().bike().ifPresentOrElse(this::newJob, this::toTheBike);
+  }
+
+  private void newJob(Bike bike) {
+    NewJob job = new NewJob(desk(), bike, this::closeForm);
+    open(job);
+    job.focusFirst();
   }
 
   /** With the form of a changed meter open. */

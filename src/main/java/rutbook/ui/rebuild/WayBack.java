@@ -8,7 +8,6 @@ import javafx.scene.control.ToggleButton;
 import javafx.scene.layout.HBox;
 import javafx.scene.layout.VBox;
 import rutbook.edit.EntryEdit;
-import rutbook.edit.SessionStart;
 import rutbook.notebook.Bike;
 import rutbook.notebook.Change;
 import rutbook.notebook.Entry;
@@ -148,25 +147,15 @@ final class WayBack extends VBox {
                                         && other.what().equals(item.what())))
             .map(item -> Change.of(item.what().setting().id(), item.what().target().reading()))
             .toList();
-    Optional<NotebookException> refused =
-        desk.make(new EntryEdit.Add(new Entry.Adjusted(desk.headToday(bike), changes)));
-    refused.ifPresent(
-        fault ->
-            stages
-                .getChildren()
-                .add(Keys.prose(desk.text("refused.other", fault.getMessage()), "error")));
+    desk.make(new EntryEdit.Add(new Entry.Adjusted(desk.headToday(bike), changes)))
+        .ifPresent(this::refuse);
   }
 
   private void keepAsBaseline() {
-    Timeline timeline = Timeline.of(desk.notebook(), bike.id());
-    desk.make(
-        new EntryEdit.Add(
-            new Entry.Baseline(
-                desk.headToday(bike),
-                SessionStart.asLeft(desk.notebook(), bike, desk.today()),
-                timeline.sag(rutbook.notebook.End.REAR).flatMap(sag -> sag.race()),
-                timeline.sag(rutbook.notebook.End.REAR).flatMap(sag -> sag.free()),
-                desk.text("baseline.first"),
-                Optional.empty())));
+    desk.make(KeepBaseline.first(desk, bike)).ifPresent(this::refuse);
+  }
+
+  private void refuse(NotebookException fault) {
+    getChildren().add(Keys.prose(desk.settingWords().refusal(fault), "error"));
   }
 }
