@@ -7,6 +7,7 @@ import java.util.OptionalDouble;
 import java.util.OptionalInt;
 import java.util.stream.IntStream;
 import rutbook.units.Amount;
+import rutbook.units.Dimension;
 import rutbook.units.Duration;
 
 /** Running hours of a bike, folded from meter readings over meter changes and resets. */
@@ -41,8 +42,8 @@ public final class Hours {
         total += since(meter, hours(change.oldReads()));
         meter = OptionalDouble.of(hours(change.newReads()));
         reads = Optional.of(change.newReads());
-      } else if (entry.head().meter().isPresent()) {
-        Amount read = entry.head().meter().get();
+      } else if (meter(entry).isPresent()) {
+        Amount read = meter(entry).get();
         total += since(meter, hours(read));
         if (meter.isEmpty() || hours(read) >= meter.getAsDouble()) {
           reads = Optional.of(read);
@@ -63,6 +64,18 @@ public final class Hours {
    */
   private static double since(OptionalDouble before, double reads) {
     return Math.max(0, reads - before.orElse(0));
+  }
+
+  /** What the meter read at an entry; a rebuild reads it at its first step. */
+  private static Optional<Amount> meter(Entry entry) {
+    Optional<Amount> noted = entry.head().meter();
+    return noted.isPresent() || !(entry instanceof Entry.RebuildJob rebuild)
+        ? noted
+        : rebuild
+            .done(StepId.METER)
+            .flatMap(RebuildReadings::entered)
+            .flatMap(reading -> reading.leg(Side.LEFT).known())
+            .filter(read -> read.dimension() == Dimension.DURATION);
   }
 
   private static double hours(Amount amount) {

@@ -9,6 +9,10 @@ import java.util.Optional;
  */
 public record StepId(String text) implements Id {
   private static final int LONGEST = 120;
+
+  /** The step at which the hour meter is read. */
+  public static final StepId METER = new StepId("hours");
+
   private static final String PLACING = "place:";
   private static final String FOUND = "shop-found:";
 

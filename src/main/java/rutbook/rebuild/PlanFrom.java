@@ -3,6 +3,7 @@ package rutbook.rebuild;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import rutbook.notebook.Bounds;
 import rutbook.notebook.Entry;
 import rutbook.notebook.Job;
 import rutbook.notebook.Notebook;
@@ -76,8 +77,22 @@ public record PlanFrom(
                 new PlanFrom(
                     sheet,
                     baseline,
-                    new Job(scope, renewed, baseline.id(), timeline.now(), sheet.from(), oil),
+                    new Job(
+                        scope, renewed, baseline.id(), known(sheet, timeline), sheet.from(), oil),
                     List.of()));
+  }
+
+  /** What is on the bike of the settings that the sheet has, where it still measures them so. */
+  private static Setup known(Sheet sheet, Timeline timeline) {
+    return new Setup(
+        timeline.now().placed().stream()
+            .filter(
+                placed ->
+                    sheet
+                        .setting(placed.setting())
+                        .filter(setting -> Bounds.fits(setting, placed.reading()))
+                        .isPresent())
+            .toList());
   }
 
   /** Whether the cartridge is opened: for its oil or valving, or when nothing else was named. */

@@ -117,7 +117,8 @@ class AnyRebuildTest {
   /** What fits where a setting is put, as the notebook has it checked, and anything elsewhere. */
   private static Entered entered(Dice dice, Sheet sheet, Step step) {
     Setting any = sheet.settings().isEmpty() ? null : dice.any(sheet.settings());
-    Setting setting = step.kind().places() ? step.setting().orElseThrow() : any;
+    boolean reads = step.kind().places() || step.kind() == StepKind.SHOP_FOUND;
+    Setting setting = reads ? step.setting().orElseThrow() : any;
     if (setting == null || dice.once(6)) {
       return dice.once(2) ? new Entered.Ticked() : new Entered.Skipped("no time");
     }

@@ -268,6 +268,11 @@ class PlanTest {
             "shock-off",
             "shop-sheet",
             "shop-return",
+            "shop-gas",
+            "shop-found:shock-spring",
+            "shop-found:shock-preload",
+            "shop-found:shock-low-speed",
+            "shop-found:shock-rebound",
             "linkage",
             "shock-in",
             "total:shock-rebound",
@@ -553,7 +558,7 @@ class PlanTest {
   @Test
   void everyKindOfStepKeepsItsIdBetweenVersions() {
     // These words are in people's notebooks.
-    assertThat(Set.of(StepKind.values())).hasSize(61);
+    assertThat(Set.of(StepKind.values())).hasSize(63);
     assertThat(Step.id(StepKind.PINCH_LAST, Subject.of(Side.LEFT)))
         .isEqualTo(new StepId("pinch-last:left"));
   }

@@ -3,17 +3,23 @@ package rutbook.report;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.io.IOException;
+import java.time.Instant;
 import java.time.ZoneOffset;
 import java.util.List;
 import java.util.Locale;
+import java.util.Optional;
 import java.util.Set;
 import org.apache.pdfbox.Loader;
 import org.apache.pdfbox.pdmodel.PDDocument;
 import org.apache.pdfbox.text.PDFTextStripper;
 import org.junit.jupiter.api.Test;
+import rutbook.notebook.Entered;
 import rutbook.notebook.Notebook;
+import rutbook.notebook.Reading;
 import rutbook.notebook.Renewed;
 import rutbook.notebook.Scope;
+import rutbook.notebook.StepDone;
+import rutbook.notebook.StepId;
 import rutbook.notebook.Timeline;
 import rutbook.rebuild.Advisor;
 import rutbook.rebuild.Ask;
@@ -22,6 +28,8 @@ import rutbook.rebuild.PlanFrom;
 import rutbook.rebuild.Planner;
 import rutbook.rebuild.ShopSheet;
 import rutbook.samples.Samples;
+import rutbook.units.Amount;
+import rutbook.units.Duration;
 
 class SheetsTest {
   private final Notebook season = Samples.season();
@@ -51,6 +59,35 @@ class SheetsTest {
       assertThat(steps.get(i).boxes()).as(steps.get(i).what()).hasSize(boxes);
       assertThat(steps.get(i).cautions()).hasSameSizeAs(plan.steps().get(i).cautions());
     }
+  }
+
+  @Test
+  void whatIsDoneStandsTickedWithItsValueAndTimeAndTheRestHasItsBoxes() {
+    PlanFrom from = from(Scope.FORK);
+    Instant noon = Instant.parse("2026-10-17T12:00:00Z");
+    Plan plan =
+        Planner.plan(
+            new PlanFrom(
+                from.sheet(),
+                from.baseline(),
+                from.job(),
+                List.of(
+                    new StepDone(
+                        StepId.METER,
+                        noon,
+                        new Entered.Measured(
+                            Reading.of(Amount.of("101.8", Duration.HOUR)), Optional.empty())),
+                    new StepDone(new StepId("stand"), noon, new Entered.Skipped("no stand")))),
+            Advisor.SILENT);
+    Card card = cards.workSheet(plan, ZoneOffset.UTC);
+    assertThat(steps(card)).filteredOn(step -> !step.done().isEmpty()).hasSize(2);
+    assertThat(CardText.of(card))
+        .contains("[x] 1. Read the hour meter", "= 101.8 h, 17 Oct 12:00")
+        .contains("= left out: no stand, 17 Oct 12:00")
+        .contains("[ ] 2. ");
+    String html = new CardHtml(Locale.UK).page(card);
+    assertThat(html).contains("101.8 h, 17 Oct 12:00");
+    assertThat(html.split("class=\"entered\"", -1)).hasSize(3);
   }
 
   @Test

@@ -1,26 +1,35 @@
 package rutbook.ui;
 
 import java.time.Instant;
+import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Locale;
 import java.util.Optional;
 import java.util.Set;
 import java.util.function.Predicate;
 import rutbook.edit.EntryEdit;
 import rutbook.edit.RebuildEdit;
+import rutbook.notebook.Bench;
+import rutbook.notebook.Bike;
 import rutbook.notebook.BikeId;
+import rutbook.notebook.End;
 import rutbook.notebook.Entered;
 import rutbook.notebook.Entry;
 import rutbook.notebook.EntryId;
+import rutbook.notebook.Feel;
 import rutbook.notebook.Head;
+import rutbook.notebook.Moto;
 import rutbook.notebook.Notebook;
 import rutbook.notebook.NotebookId;
 import rutbook.notebook.Outcome;
 import rutbook.notebook.Reading;
 import rutbook.notebook.Renewed;
 import rutbook.notebook.Scope;
+import rutbook.notebook.Section;
+import rutbook.notebook.Setup;
+import rutbook.notebook.Sheet;
 import rutbook.notebook.StepDone;
+import rutbook.notebook.Symptom;
 import rutbook.notebook.Timeline;
 import rutbook.rebuild.Advisor;
 import rutbook.rebuild.Ask;
@@ -29,23 +38,13 @@ import rutbook.rebuild.PlanFrom;
 import rutbook.rebuild.Planner;
 import rutbook.rebuild.Step;
 import rutbook.rebuild.StepKind;
-import rutbook.samples.Samples;
 import rutbook.units.Amount;
+import rutbook.units.Display;
 import rutbook.units.Length;
 
 /** Rebuilds under way, for tests and pictures of the bench. */
 final class BenchJobs {
   static final EntryId JOB = new EntryId("job-under-way");
-  private static final List<StepKind> LOOKED_AT =
-      List.of(
-          StepKind.COUNT,
-          StepKind.DRAIN,
-          StepKind.FILL,
-          StepKind.PLACE_FILL,
-          StepKind.TOTAL,
-          StepKind.ASSEMBLE,
-          StepKind.RACE_SAG,
-          StepKind.CONFIRM);
   private static final Instant NOON = Instant.parse("2026-10-17T12:00:00Z");
 
   private BenchJobs() {}
@@ -57,50 +56,6 @@ final class BenchJobs {
     Head head = Head.of(JOB, bike, timeline.lastDay().orElseThrow(), 900);
     return new EntryEdit.Add(new Entry.RebuildJob(head, from.job(), List.of(), Outcome.UNDER_WAY))
         .applyTo(notebook);
-  }
-
-  /** The kinds of step that look different at the bench, and the pages around them. */
-  static List<Pictures.View> views() {
-    Notebook season = Samples.season();
-    Notebook begun =
-        begun(season, season.bikes().get(0).id(), Scope.FORK, Renewed.OIL, Renewed.SEALS);
-    List<Pictures.View> views = new ArrayList<>();
-    views.add(
-        new Pictures.View(
-            "rebuild-empty",
-            Notebook.empty(new NotebookId("empty")),
-            shown -> shown.go(new Place.Rebuild())));
-    views.add(new Pictures.View("next", season, shown -> shown.go(new Place.Next())));
-    views.add(
-        new Pictures.View(
-            "next-known",
-            season,
-            shown -> {
-              shown.go(new Place.Next());
-              shown.touch("next-known");
-            }));
-    views.add(new Pictures.View("rebuild", season, shown -> shown.go(new Place.Rebuild())));
-    views.add(
-        new Pictures.View(
-            "rebuild-new",
-            season,
-            shown -> {
-              shown.go(new Place.Rebuild());
-              shown.touch("rebuild-new");
-            }));
-    views.add(new Pictures.View("rebuild-plan", begun, shown -> shown.go(new Place.Job(JOB))));
-    views.add(new Pictures.View("rebuild-paper", begun, shown -> shown.go(new Place.Paper(JOB))));
-    for (StepKind kind : LOOKED_AT) {
-      views.add(
-          new Pictures.View(
-              "bench-" + kind.name().toLowerCase(Locale.ROOT),
-              walkedTo(begun, step -> step.kind() == kind),
-              shown -> shown.go(new Place.Bench(JOB, Optional.empty()))));
-    }
-    Notebook late = walkedTo(begun, step -> step.kind() == StepKind.CONFIRM);
-    views.add(new Pictures.View("rebuild-late", late, shown -> shown.go(new Place.Job(JOB))));
-    views.add(new Pictures.View("rebuild-open", late, shown -> shown.go(new Place.Rebuild())));
-    return views;
   }
 
   static Plan plan(Notebook notebook) {
@@ -150,5 +105,45 @@ final class BenchJobs {
             .map(target -> target.reading())
             .or(() -> step.goal().noted().filter(Reading::isKnown))
             .orElse(any));
+  }
+
+  /** Motos on the bench's bike that were all rated the same. */
+  static Entry.Session ridden(String id, LocalDate day, int severity, int many) {
+    List<Moto> motos = new ArrayList<>();
+    for (int i = 0; i < many; i++) {
+      motos.add(
+          Bench.moto(
+              id + i,
+              List.of(),
+              List.of(Feel.of(End.FRONT, Section.BRAKING_BUMPS, Symptom.HARSH, severity))));
+    }
+    Entry.Session plain = Bench.session(id, day, Bench.HOLLOW, Bench.setup(), motos);
+    return plain.with(Head.of(new EntryId(id), Bench.BIKE, day, 0));
+  }
+
+  /** A fork job walked to its end on the bench's bike, rated 1 before and so much after. */
+  static Notebook confirmed(int severity, int motos) {
+    Notebook rated = Bench.notebook().with(ridden("before", Bench.SPRING.plusDays(3), 1, 2));
+    Notebook walked =
+        walkedTo(
+            begun(rated, Bench.BIKE, Scope.FORK, Renewed.OIL),
+            step -> step.kind() == StepKind.CONFIRM);
+    return walked.with(ridden("after", Bench.SPRING.plusDays(4), severity, motos));
+  }
+
+  /** A notebook of the bench's bike with another sheet, on a baseline as far as that has it. */
+  static Notebook of(Sheet sheet, Setup baseline) {
+    Bike bike = new Bike(Bench.BIKE, "Test 250", List.of(sheet));
+    Setup known =
+        new Setup(
+            baseline.placed().stream()
+                .filter(placed -> sheet.setting(placed.setting()).isPresent())
+                .toList());
+    return Notebook.of(
+        new NotebookId("nb-2"),
+        Bench.shelf().with(bike),
+        List.of(Bench.baseline(known)),
+        List.of(),
+        Display.METRIC);
   }
 }

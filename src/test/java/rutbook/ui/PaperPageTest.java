@@ -18,6 +18,7 @@ import rutbook.notebook.Renewed;
 import rutbook.notebook.Scope;
 import rutbook.notebook.Side;
 import rutbook.notebook.StepDone;
+import rutbook.notebook.StepId;
 import rutbook.rebuild.Ask;
 import rutbook.rebuild.Plan;
 import rutbook.rebuild.Step;
@@ -187,6 +188,37 @@ class PaperPageTest extends WindowTest {
             row.lookupAll(".label").stream()
                 .map(each -> ((javafx.scene.control.Label) each).getText()))
         .anyMatch(said -> said.startsWith("12.5 h, done on 15 May 2026, entered from paper"));
+  }
+
+  @Test
+  void aJobOfTwoDaysHasADayFromARowOnAndOneDayForAllOtherwise() {
+    toTheSheet();
+    assertThat(node("paper-on-stand").isVisible()).as("only at choice").isFalse();
+    write("paper-day", DAY_BEFORE.toString());
+    touch("paper-ticks");
+    write("paper-box-hours", "12.5 h");
+    touch("paper-days");
+    write("paper-on-stand", "last week");
+    touch("paper-take");
+    assertThat(job().done()).isEmpty();
+    assertThat(text("paper-error-stand")).contains(TODAY.toString());
+    write("paper-on-stand", TODAY.toString());
+    assertThat(((TextField) node("paper-on-loosen-caps")).getPromptText())
+        .isEqualTo(TODAY.toString());
+    touch("paper-take");
+    assertThat(job().done(new StepId("hours")).orElseThrow().doneOn()).contains(DAY_BEFORE);
+    assertThat(job().done(new StepId("stand")).orElseThrow().doneOn()).contains(TODAY);
+    assertThat(job().done(new StepId("loosen-caps")).orElseThrow().doneOn()).contains(TODAY);
+  }
+
+  @Test
+  void aReasonTooLongIsRefusedInASentence() {
+    toTheSheet();
+    touch("paper-out");
+    write("paper-why", "x".repeat(500));
+    touch("paper-take");
+    assertThat(job().done()).isEmpty();
+    assertThat(text("paper-faults")).contains("120");
   }
 
   @Test

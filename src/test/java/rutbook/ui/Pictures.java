@@ -233,7 +233,7 @@ public final class Pictures {
               shown.go(new Place.Compare());
               shown.touch("compare-to");
             }));
-    views.addAll(BenchJobs.views());
+    views.addAll(BenchViews.all());
     views.addAll(BikePictures.views(notebooks));
     views.addAll(CoachPictures.views());
     views.addAll(RiddenSuggestions.views());

@@ -16,27 +16,20 @@ import javafx.scene.control.TextField;
 import org.junit.jupiter.api.Test;
 import rutbook.edit.ShelfEdit;
 import rutbook.notebook.Bench;
-import rutbook.notebook.Bike;
 import rutbook.notebook.Bounds;
-import rutbook.notebook.End;
 import rutbook.notebook.Entered;
 import rutbook.notebook.Entry;
-import rutbook.notebook.EntryId;
-import rutbook.notebook.Feel;
-import rutbook.notebook.Head;
-import rutbook.notebook.Moto;
 import rutbook.notebook.Notebook;
-import rutbook.notebook.NotebookId;
 import rutbook.notebook.Placed;
 import rutbook.notebook.Reading;
 import rutbook.notebook.Renewed;
 import rutbook.notebook.Scope;
-import rutbook.notebook.Section;
 import rutbook.notebook.Setup;
 import rutbook.notebook.Sheet;
 import rutbook.notebook.Side;
 import rutbook.notebook.StepDone;
-import rutbook.notebook.Symptom;
+import rutbook.notebook.StepId;
+import rutbook.notebook.Timeline;
 import rutbook.rebuild.Ask;
 import rutbook.rebuild.Caution;
 import rutbook.rebuild.Jobs;
@@ -53,21 +46,6 @@ class RebuildOtherBikesTest extends WindowTest {
   @Override
   protected Optional<Notebook> notebook() {
     return Optional.of(Bench.notebook());
-  }
-
-  private static Notebook of(Sheet sheet, Setup baseline) {
-    Bike bike = new Bike(Bench.BIKE, "Test 250", List.of(sheet));
-    Setup known =
-        new Setup(
-            baseline.placed().stream()
-                .filter(placed -> sheet.setting(placed.setting()).isPresent())
-                .toList());
-    return Notebook.of(
-        new NotebookId("nb-2"),
-        Bench.shelf().with(bike),
-        List.of(Bench.baseline(known)),
-        List.of(),
-        Display.METRIC);
   }
 
   private void begin(Notebook notebook, Scope scope, Renewed... renewed) {
@@ -110,7 +88,7 @@ class RebuildOtherBikesTest extends WindowTest {
 
   @Test
   void anAirForkIsNotTouchedBeforeItsPressureIsReleased() {
-    begin(of(Jobs.air(), Jobs.airSetup()), Scope.FORK, Renewed.OIL);
+    begin(BenchJobs.of(Jobs.air(), Jobs.airSetup()), Scope.FORK, Renewed.OIL);
     walkTo(StepKind.AIR_RELEASE);
     assertThat(said())
         .contains("Release the air pressure until the gauge reads 0")
@@ -143,7 +121,7 @@ class RebuildOtherBikesTest extends WindowTest {
   @Test
   void aBaselineAboveTheLimitIsHeldAndSaysWhatIsMissing() {
     Setup much = Bench.setup().with(Placed.found(Bench.FORK_OIL, Reading.bothLegs(ml("390"))));
-    begin(of(Bench.sheet(), much), Scope.FORK, Renewed.OIL);
+    begin(BenchJobs.of(Bench.sheet(), much), Scope.FORK, Renewed.OIL);
     Notebook walked =
         BenchJobs.walkedTo(
             editor.present(),
@@ -180,6 +158,72 @@ class RebuildOtherBikesTest extends WindowTest {
     assertThat(editor.present().shelf().bike(Bench.BIKE).orElseThrow().latestSheet())
         .isEqualTo(stiffer);
     assertThat(plan().findings()).isEmpty();
+  }
+
+  @Test
+  void whatTheShopSetIsEnteredFlaggedAndGoneBackFrom() {
+    begin(Bench.notebook(), Scope.SHOCK, Renewed.OIL);
+    walkTo(StepKind.SHOP_RETURN);
+    write("bench-words", "2.5 wt oil, softer shims");
+    touch("bench-next");
+    assertThat(job().done(new StepId("shop-return")).orElseThrow().entered())
+        .isEqualTo(new Entered.Ticked("2.5 wt oil, softer shims"));
+    assertThat(next().kind()).isEqualTo(StepKind.SHOP_GAS);
+    write("bench-field", "10 mm");
+    assertThat(node("bench-next").isDisabled()).as("a length is no pressure").isTrue();
+    write("bench-field", "145 psi");
+    touch("bench-next");
+    walkTo(StepKind.SHOP_FOUND);
+    StepId rebound = StepId.finding(Bench.SHOCK_REBOUND);
+    go(new Place.Bench(BenchJobs.JOB, Optional.of(StepId.finding(Bench.SHOCK_SPRING))));
+    while (!next().id().equals(rebound)) {
+      Amount left = BenchJobs.reading(next()).orElseThrow().leg(Side.LEFT).known().orElseThrow();
+      write("bench-field", left.toString());
+      touch("bench-next");
+    }
+    write("bench-field", "40");
+    touch("bench-next");
+    assertThat(said()).as("found is kept and flagged").anyMatch(line -> line.contains("is outside"));
+    assertThat(text("bench-next")).isEqualTo("Trust the count, next");
+    assertThat(Timeline.of(editor.present(), Bench.BIKE).now().reading(Bench.SHOCK_REBOUND))
+        .contains(Reading.of(clicks(40)));
+    touch("bench-next");
+    Notebook later =
+        BenchJobs.walkedTo(
+            editor.present(), step -> step.id().equals(StepId.placing(Bench.SHOCK_REBOUND)));
+    interact(() -> editor.open(later));
+    toTheBench();
+    assertThat(said()).anyMatch(line -> line.startsWith("From where the shop left it: 40"));
+    write("bench-field", "40");
+    assertThat(node("bench-next").isDisabled()).as("set is refused").isTrue();
+    write("bench-field", "12");
+    touch("bench-next");
+    assertThat(Timeline.of(editor.present(), Bench.BIKE).now().reading(Bench.SHOCK_REBOUND))
+        .contains(Reading.of(clicks(12)));
+  }
+
+  @Test
+  void nothingIsLeftOutBeforeWhatMustBeDoneFirst() {
+    begin(BenchJobs.of(Jobs.air(), Jobs.airSetup()), Scope.FORK, Renewed.OIL);
+    walkTo(StepKind.AIR_RELEASE);
+    go(new Place.Bench(BenchJobs.JOB, Optional.of(new StepId("stand"))));
+    assertThat(node("bench-cannot").isDisabled()).isTrue();
+    toTheBench();
+    assertThat(node("bench-cannot").isDisabled()).isFalse();
+  }
+
+  @Test
+  void legsThatDifferAskForAnotherValueAndNotForTheSameAgain() {
+    begin(Bench.notebook(), Scope.FORK, Renewed.OIL);
+    walkTo(StepKind.PLACE_FILL);
+    Amount left = BenchJobs.reading(next()).orElseThrow().leg(Side.LEFT).known().orElseThrow();
+    write("bench-field-LEFT", left.toString());
+    write("bench-field-RIGHT", left.plus(ml("3")).toString());
+    touch("bench-next");
+    assertThat(text("bench-next")).isEqualTo("It does not do: enter another value");
+    assertThat(node("bench-next").isDisabled()).isTrue();
+    write("bench-field-RIGHT", left.toString());
+    assertThat(node("bench-next").isDisabled()).isFalse();
   }
 
   @Test
@@ -230,15 +274,7 @@ class RebuildOtherBikesTest extends WindowTest {
 
   @Test
   void afterNotBackTheCausesStandInOrderEachWithItsCheck() {
-    Notebook rated = Bench.notebook().with(ridden("before", Bench.SPRING.plusDays(3), 1));
-    interact(
-        () ->
-            editor.open(
-                BenchJobs.walkedTo(
-                    BenchJobs.begun(rated, Bench.BIKE, Scope.FORK, Renewed.OIL),
-                    step -> step.kind() == StepKind.CONFIRM)));
-    interact(
-        () -> editor.open(editor.present().with(ridden("after", Bench.SPRING.plusDays(4), 4))));
+    interact(() -> editor.open(BenchJobs.confirmed(4, 2)));
     toTheBench();
     List<String> said = new ArrayList<>();
     node("verdict").lookupAll(".label").forEach(each -> said.add(((Label) each).getText()));
@@ -254,19 +290,6 @@ class RebuildOtherBikesTest extends WindowTest {
             "6. Sag is off: Measure race and free sag.",
             "7. Tyre pressure is off: Check both tyre pressures cold.",
             "Only when every cause is ruled out: trim one click at a time, 2 at most.");
-  }
-
-  private static Entry.Session ridden(String id, java.time.LocalDate day, int severity) {
-    List<Moto> motos = new ArrayList<>();
-    for (int i = 0; i < 2; i++) {
-      motos.add(
-          Bench.moto(
-              id + i,
-              List.of(),
-              List.of(Feel.of(End.FRONT, Section.BRAKING_BUMPS, Symptom.HARSH, severity))));
-    }
-    Entry.Session plain = Bench.session(id, day, Bench.HOLLOW, Bench.setup(), motos);
-    return plain.with(Head.of(new EntryId(id), Bench.BIKE, day, 0));
   }
 
   /**
@@ -335,7 +358,7 @@ class RebuildOtherBikesTest extends WindowTest {
     Plan plan = plan();
     for (StepDone done : job().done()) {
       Step step = plan.step(done.step()).orElseThrow();
-      boolean chosen = step.kind().compareTo(StepKind.STAND) > 0 && step.kind() != StepKind.TOTAL;
+      boolean chosen = !step.kind().finds() && step.kind() != StepKind.TOTAL;
       if (chosen && step.setting().isPresent()) {
         for (Amount amount : Ask.reading(done.entered()).map(Reading::amounts).orElse(List.of())) {
           assertThat(Bounds.refusal(plan.sheet(), step.setting().get(), amount))

@@ -12,16 +12,38 @@ import javafx.scene.layout.HBox;
 import javafx.scene.layout.Priority;
 import javafx.scene.layout.Region;
 import javafx.scene.layout.VBox;
+import rutbook.notebook.Datum;
 import rutbook.units.Amount;
 import rutbook.words.SettingWords;
 import rutbook.words.WindowWords;
 
 /**
- * Counts along while an adjuster is turned in to closed: every touch, key or wheel notch is one
+ * Counts along while an adjuster is turned to its stop or mark: every touch, key or wheel notch is one
  * step, one can be taken back, and the count is handed over when it is done.
  */
 public final class CountAlong extends VBox {
   private static final int MOST = 999;
+
+  /** Which way is counted. */
+  public enum Way {
+    /** In until it stops. */
+    CLOSED,
+    /** Out until it stops. */
+    OPEN,
+    /** Back until the mark lines up. */
+    MARK,
+    /** From where it stands to where it belongs. */
+    ALONG;
+
+    /** From where it stands to where its count begins. */
+    public static Way of(Datum datum) {
+      return switch (datum) {
+        case IN_FROM_OPEN -> OPEN;
+        case FROM_MARK, ABSOLUTE -> MARK;
+        case OUT_FROM_CLOSED -> CLOSED;
+      };
+    }
+  }
 
   private final SettingWords settingWords;
   private final WindowWords words;
@@ -39,6 +61,7 @@ public final class CountAlong extends VBox {
   public CountAlong(
       WindowWords words,
       SettingWords settingWords,
+      Way way,
       String title,
       Amount step,
       Consumer<Amount> counted,
@@ -67,11 +90,11 @@ public final class CountAlong extends VBox {
     HBox head =
         new HBox(
             10,
-            Keys.label(words.text("count.title", title), "card-title"),
+            Keys.label(words.text("count.title." + way, title), "card-title"),
             gap,
             Keys.smallKey("count-cancel", words.text("count.cancel"), cancelled));
     head.setAlignment(Pos.CENTER_LEFT);
-    getChildren().addAll(head, keys, Keys.prose(words.text("count.hint"), "soft"));
+    getChildren().addAll(head, keys, Keys.prose(words.text("count.hint." + way), "soft"));
     addEventFilter(KeyEvent.KEY_PRESSED, this::key);
     addEventHandler(ScrollEvent.SCROLL, this::wheel);
     show();

@@ -167,6 +167,7 @@ final class CheckTab extends VBox {
         new CountAlong(
             desk.words(),
             desk.settingWords(),
+            CountAlong.Way.of(setting.scale().datum()),
             setting.name() + leg,
             setting.scale().step(),
             amount -> counted(setting, side, amount),

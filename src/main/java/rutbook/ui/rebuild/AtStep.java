@@ -79,6 +79,11 @@ record AtStep(EntryId job, Plan plan, Step step) {
     return new RebuildEdit.Enter(job, new StepDone(step.id(), at, entered));
   }
 
+  /** Whether it can be left out: not before those that it rests on, which come first. */
+  boolean canSkip() {
+    return plan.state(step) != Plan.State.WAITING;
+  }
+
   /**
    * Leaves it out.
    *

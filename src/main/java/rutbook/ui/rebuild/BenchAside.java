@@ -28,7 +28,11 @@ final class BenchAside {
       Jobs.job(desk.notebook(), id)
           .flatMap(job -> Jobs.confirmed(desk.notebook(), job, plan))
           .map(confirm -> verdict(desk, confirm))
-          .ifPresent(aside::add);
+          .ifPresent(
+              said -> {
+                said.getStyleClass().add("bench-line");
+                aside.add(said);
+              });
     }
     if (step.kind() == StepKind.SHOP_SHEET) {
       Jobs.job(desk.notebook(), id)
@@ -45,6 +49,7 @@ final class BenchAside {
     return aside;
   }
 
+  /** What the ratings say, and the causes in order. */
   static VBox verdict(Desk desk, ConfirmMoto confirm) {
     rutbook.words.FindingWords words = new rutbook.words.FindingWords(desk.phrases());
     VBox box = new VBox(6, Keys.prose(words.verdict(confirm.verdict()), "card-title"));

@@ -147,6 +147,10 @@ final class BenchEntry extends VBox {
     if (step.ask().instrument() && place == 0) {
       row.getChildren().add(with.key());
     }
+    if (step.ask().form() == Ask.Form.MEASURE && !step.ask().instrument()) {
+      String unit = desk.settingWords().unit(step.ask().unit().orElseThrow().dimension()).symbol();
+      row.getChildren().add(Keys.label(unit, "bench-line", "soft"));
+    }
     if (step.ask().form() == Ask.Form.COUNT) {
       row.getChildren()
           .add(
@@ -185,6 +189,7 @@ final class BenchEntry extends VBox {
         new CountAlong(
             desk.words(),
             desk.settingWords(),
+            way(),
             title,
             one,
             counted -> {
@@ -195,6 +200,15 @@ final class BenchEntry extends VBox {
             () -> counting.getChildren().clear());
     counting.getChildren().setAll(along.narrow());
     rutbook.ui.fx.Background.afterwards(() -> along.lookup("#count-plus").requestFocus());
+  }
+
+  /** A step that places something goes out from its stop; every other one goes there. */
+  private CountAlong.Way way() {
+    return step.kind().places()
+        ? CountAlong.Way.ALONG
+        : step.setting()
+            .map(setting -> CountAlong.Way.of(setting.scale().datum()))
+            .orElse(CountAlong.Way.CLOSED);
   }
 
   /** After one leg is counted the hand goes to the other, then on. */

@@ -22,6 +22,7 @@ import rutbook.notebook.StepId;
 import rutbook.rebuild.Ask;
 import rutbook.rebuild.Plan;
 import rutbook.rebuild.Step;
+import rutbook.rebuild.StepKind;
 import rutbook.ui.Desk;
 import rutbook.ui.Place;
 import rutbook.ui.controls.Keys;
@@ -31,6 +32,9 @@ import rutbook.words.PlanWords;
 /** The bench: one step of a rebuild fills the window, and large keys lead on and back. */
 public final class BenchPage extends OneJob {
   private static final double WIDTH = 1100;
+
+  /** What the main key says goes on to another line before the window grows. */
+  private static final double LEAST_MAIN = 220;
 
   private final Label progress = Keys.label("", "bench-line", "soft");
   private final HBox middle = new HBox(28);
@@ -139,7 +143,7 @@ public final class BenchPage extends OneJob {
       right.getChildren().addAll(BenchAside.of(desk(), id(), plan, step));
     }
     BenchStep left = new BenchStep(desk(), plan, step);
-    double read = entry.isCounting() ? 0.46 : 0.58;
+    double read = entry.isCounting() ? 0.46 : step.kind() == StepKind.CONFIRM ? 0.38 : 0.58;
     share(left, read);
     share(right, 1 - read);
     middle.getChildren().setAll(left, right);
@@ -159,10 +163,13 @@ public final class BenchPage extends OneJob {
   private void keys(Step step) {
     main = Keys.mainKey("bench-next", "", this::next);
     main.setMaxWidth(Double.MAX_VALUE);
+    main.setMinWidth(LEAST_MAIN);
+    main.setPrefWidth(LEAST_MAIN);
     HBox.setHgrow(main, Priority.ALWAYS);
     Button back = Keys.key("bench-back", desk().text("bench.back"), () -> move(-1));
     back.setDisable(plan.steps().indexOf(step) == 0);
     Button cannot = Keys.key("bench-cannot", desk().text("bench.cannot"), this::askWhy);
+    cannot.setDisable(!at().canSkip());
     keys.getChildren().setAll(back, cannot);
     if (at().canBeginAgain()) {
       keys.getChildren()

@@ -48,9 +48,9 @@ final class BenchStep extends VBox {
     getChildren().add(title);
     headline(step);
     torques(step);
+    cautions(step);
     ruler(plan, step);
     lines(desk, plan, step);
-    cautions(step);
     findings(desk, plan, step);
   }
 
@@ -113,7 +113,9 @@ final class BenchStep extends VBox {
         .fromTheShop(plan, step)
         .ifPresent(line -> getChildren().add(Keys.prose(line, "bench-line", "strong")));
     planWords.aside(step).forEach(line -> getChildren().add(Keys.prose(line, "bench-line")));
-    words.thenOut(step).ifPresent(line -> getChildren().add(Keys.prose(line, "bench-line")));
+    words
+        .thenOut(step)
+        .ifPresent(line -> getChildren().add(Keys.prose(line, "bench-line", "strong")));
     words.equality(step).ifPresent(line -> getChildren().add(Keys.prose(line, "bench-line")));
     RemarkWords remarks = new RemarkWords(desk.phrases());
     for (Remark remark : step.goal().remarks()) {

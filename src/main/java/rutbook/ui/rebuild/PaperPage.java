@@ -51,7 +51,8 @@ public final class PaperPage extends OneJob {
     setSpacing(10);
     days = new PaperDay(desk.today(), desk.words());
     day = new AskText<>("paper-day", desk.text("sheet.day"), desk.today().toString(), text -> text);
-    day.field().setPrefColumnCount(11);
+    day.field().setPrefColumnCount(9);
+    day.setMinWidth(USE_PREF_SIZE);
     several = Keys.choice("paper-days", desk.text("sheet.days"), this::askDays);
     staysOpen = Keys.choice("paper-open", desk.text("sheet.open"), () -> blank(false));
     leftOut = Keys.choice("paper-out", desk.text("sheet.out"), () -> blank(true));

@@ -57,12 +57,12 @@ final class PaperRow extends VBox {
     tick = Keys.choice("paper-tick-" + name, desk.text("sheet.tick"), changed);
     tick.setAccessibleText(number + ". " + title);
     tick.setSelected(before.filter(Entered.Ticked.class::isInstance).isPresent());
-    HBox answers = new HBox(8);
-    answers.setAlignment(Pos.CENTER_RIGHT);
-    answers.getChildren().addAll(answers());
     day = field("paper-on-" + name, 7, desk.text("sheet.day.from", title));
     day.managedProperty().bind(day.visibleProperty());
     day.setVisible(false);
+    HBox answers = new HBox(8);
+    answers.setAlignment(Pos.CENTER_RIGHT);
+    answers.getChildren().addAll(answers());
     answers.getChildren().add(day);
     answers.setMinWidth(HBox.USE_PREF_SIZE);
     VBox what = new VBox(1, Keys.prose(number + ". " + title));
