@@ -78,13 +78,13 @@ final class DiskOutside implements OutsideFiles {
 
   @Override
   public void open(Path path, Consumer<Answer<Opened>> answer) {
-    later(
-        answer,
-        () ->
-            new FileReading(disk)
-                .read(path, FileReading.LIMIT)
-                .<Answer<Opened>>fold(
-                    this::opened, fault -> new Answer.Refused<>(words.sentence(fault))));
+    later(answer, () -> read(path));
+  }
+
+  private Answer<Opened> read(Path path) {
+    return new FileReading(disk)
+        .read(path, FileReading.LIMIT)
+        .<Answer<Opened>>fold(this::opened, fault -> new Answer.Refused<>(words.sentence(fault)));
   }
 
   private Answer<Opened> opened(byte[] bytes) {
@@ -124,30 +124,38 @@ final class DiskOutside implements OutsideFiles {
   }
 
   @Override
-  public void shelf(Consumer<Answer<GuestShelf>> answer) {
+  public void shelf(Consumer<Answer<Shelf>> answer) {
     later(
         answer,
-        () -> {
-          List<GuestFile> files = new ArrayList<>();
-          if (disk.exists(shelf)) {
-            for (Path path :
-                new FileReading(disk).filesIn(shelf, ENDING).result().orElse(List.of())) {
-              guest(path).ifPresent(files::add);
-            }
-          }
-          return new Answer.Done<>(GuestShelf.of(files));
-        });
+        () ->
+            disk.exists(shelf)
+                ? new FileReading(disk)
+                    .filesIn(shelf, ENDING)
+                    .<Answer<Shelf>>fold(
+                        files -> new Answer.Done<>(shelf(files)),
+                        fault -> new Answer.Refused<>(words.sentence(fault)))
+                : new Answer.Done<>(shelf(List.of())));
+  }
+
+  private Shelf shelf(List<Path> paths) {
+    List<GuestFile> files = new ArrayList<>();
+    List<Unread> unread = new ArrayList<>();
+    for (Path path : paths) {
+      String name = path.getFileName().toString();
+      Answer<Opened> read = read(path);
+      if (read instanceof Answer.Done<Opened> done) {
+        files.add(new GuestFile(name, done.value().file()));
+      } else if (read instanceof Answer.Refused<Opened> no) {
+        unread.add(new Unread(name, no.sentence()));
+      }
+    }
+    return new Shelf(GuestShelf.of(files), unread);
   }
 
   private Optional<GuestFile> guest(Path path) {
-    try {
-      return new FileReading(disk)
-          .read(path, FileReading.LIMIT)
-          .result()
-          .map(bytes -> new GuestFile(path.getFileName().toString(), SetupJson.read(bytes).file()));
-    } catch (JsonException noSetup) {
-      return Optional.empty();
-    }
+    return read(path) instanceof Answer.Done<Opened> done
+        ? Optional.of(new GuestFile(path.getFileName().toString(), done.value().file()))
+        : Optional.empty();
   }
 
   /** What the coach began to write is not lost when the rider's file is opened once more. */

@@ -29,6 +29,7 @@ import rutbook.notebook.Notebook;
 import rutbook.notebook.NotebookId;
 import rutbook.reasoning.RuleBook;
 import rutbook.ui.DialogPicker;
+import rutbook.ui.FilePicker;
 import rutbook.ui.NotebookFiles;
 import rutbook.ui.Window;
 import rutbook.ui.WindowServices;
@@ -63,13 +64,28 @@ final class WindowStart {
   /**
    * What this start is to open.
    *
-   * @param file the notebook that was asked for; without one, that of last time
+   * @param file the notebook that was asked for, or a setup file, which is opened over the notebook
+   *     of last time
    * @param sample what a first run opens a copy of
    * @param home the folder in which that copy is made
    * @param opened is told of the window once it is open, on its thread
    */
   record Wanted(
-      Optional<Path> file, Supplier<Notebook> sample, Path home, Consumer<Window> opened) {}
+      Optional<Path> file, Supplier<Notebook> sample, Path home, Consumer<Window> opened) {
+    private static boolean isSetup(Path file) {
+      return file.getFileName().toString().endsWith(FilePicker.Kind.SETUP.ending());
+    }
+
+    Optional<Path> notebook() {
+      return file.filter(each -> !isSetup(each));
+    }
+
+    /** Once the window is open, a setup file is opened in it. */
+    void open(Window window) {
+      opened.accept(window);
+      file.filter(Wanted::isSetup).ifPresent(window::openFile);
+    }
+  }
 
   /** Everything that can be made before there is a toolkit. */
   private record Prepared(
@@ -101,7 +117,7 @@ final class WindowStart {
         () -> {
           try {
             Window.prepare(remembered.join());
-            opened.complete(show(prepared.join(), rules::join, wanted.opened()));
+            opened.complete(show(prepared.join(), rules::join, wanted::open));
           } catch (RuntimeException | Error fault) {
             opened.completeExceptionally(fault);
           }
@@ -112,8 +128,13 @@ final class WindowStart {
 
   /** Opens the window, on its thread; the latch opens when it is closed. */
   CountDownLatch open(Notebook sample, Path home) {
-    Wanted wanted = new Wanted(Optional.empty(), () -> sample, home, window -> {});
-    return show(prepare(remembered(), wanted), RulesJson::ofTheTrade, wanted.opened());
+    return open(Optional.empty(), sample, home);
+  }
+
+  /** The same with what was named when it was started. */
+  CountDownLatch open(Optional<Path> file, Notebook sample, Path home) {
+    Wanted wanted = new Wanted(file, () -> sample, home, window -> {});
+    return show(prepare(remembered(), wanted), RulesJson::ofTheTrade, wanted::open);
   }
 
   private Remembered remembered() {
@@ -214,7 +235,7 @@ final class WindowStart {
   private First first(DiskFiles files, Remembered remembered, Wanted wanted) {
     List<NotebookFiles.Answer> told = new ArrayList<>();
     List<Path> places =
-        Stream.concat(wanted.file().stream(), remembered.recent().stream()).distinct().toList();
+        Stream.concat(wanted.notebook().stream(), remembered.recent().stream()).distinct().toList();
     for (Path path : places) {
       Opening.Result again = files.openNow(path);
       told.add(again.answer());

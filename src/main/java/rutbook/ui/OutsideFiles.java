@@ -1,6 +1,7 @@
 package rutbook.ui;
 
 import java.nio.file.Path;
+import java.util.List;
 import java.util.Optional;
 import java.util.function.Consumer;
 import rutbook.share.GuestFile;
@@ -41,8 +42,22 @@ public interface OutsideFiles {
   /** The checksum that the record of a handing over keeps. */
   String checksum(SetupFile file);
 
-  /** The coach's shelf. What cannot be read is left out. */
-  void shelf(Consumer<Answer<GuestShelf>> answer);
+  /**
+   * The coach's shelf.
+   *
+   * @param unread of each file there that could not be read, its name and what is wrong with it
+   */
+  record Shelf(GuestShelf riders, List<Unread> unread) {
+    public Shelf {
+      unread = List.copyOf(unread);
+    }
+  }
+
+  /** A file that could not be read. */
+  record Unread(String name, String sentence) {}
+
+  /** The coach's shelf. */
+  void shelf(Consumer<Answer<Shelf>> answer);
 
   /** Keeps a file on the coach's shelf, in place of an earlier state of the same handing over. */
   void keep(SetupFile file, Consumer<Answer<GuestFile>> answer);

@@ -122,6 +122,12 @@ final class Pages {
     if (place instanceof Place.Paper) {
       return "paper";
     }
+    if (place instanceof Place.ImportLaps) {
+      return "import-laps";
+    }
+    if (place instanceof Place.ImportSetups) {
+      return "import-setups";
+    }
     return place instanceof Place.Bench ? "bench" : railName(place);
   }
 

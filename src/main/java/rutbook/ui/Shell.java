@@ -4,6 +4,7 @@ import static rutbook.ui.Shortcuts.alone;
 import static rutbook.ui.Shortcuts.control;
 import static rutbook.ui.Shortcuts.shifted;
 
+import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.Collections;
 import java.util.List;
@@ -131,6 +132,10 @@ final class Shell extends StackPane {
     List<NotebookFiles.Answer> answers = new ArrayList<>(services.files().atStart());
     Collections.reverse(answers);
     answers.forEach(files::told);
+  }
+
+  void open(Path path) {
+    files.open(path);
   }
 
   void tell(String sentence) {

@@ -1,5 +1,6 @@
 package rutbook.ui;
 
+import java.nio.file.Path;
 import java.util.List;
 import java.util.Optional;
 import javafx.application.Application;
@@ -164,6 +165,11 @@ public final class Window {
   /** Closes the window, unless something would be lost: then it asks. */
   public void close() {
     shell.close(this::end);
+  }
+
+  /** Opens a notebook, or a setup file that somebody sent. */
+  public void openFile(Path path) {
+    shell.open(path);
   }
 
   /** Tells something in the window that nobody asked for. */

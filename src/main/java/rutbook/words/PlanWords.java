@@ -33,9 +33,13 @@ public final class PlanWords {
 
   /** What is done, and to which setting and leg. */
   public String title(Step step) {
-    String kind = counted("Kind." + step.kind().name(), step.setting());
     String about = about(step);
-    return about.isEmpty() ? kind : phrases.say(AREA, "about", kind, about);
+    return about.isEmpty() ? what(step) : phrases.say(AREA, "about", what(step), about);
+  }
+
+  /** What is done, without saying to what. */
+  public String what(Step step) {
+    return counted("Kind." + step.kind().name(), step.setting());
   }
 
   /** An adjuster that counts from open or from a mark is turned the other way. */
@@ -46,7 +50,8 @@ public final class PlanWords {
         .orElseGet(() -> phrases.say(AREA, key, facts));
   }
 
-  private String about(Step step) {
+  /** To which setting and leg it is done; empty where it is the whole bike. */
+  public String about(Step step) {
     String leg = step.leg().map(phrases::name).orElse("");
     String setting = step.setting().map(readings::setting).orElse("");
     if (setting.isEmpty()) {

@@ -6,6 +6,7 @@ import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.Clock;
+import java.util.EnumSet;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalInt;
@@ -26,10 +27,14 @@ import org.testfx.util.WaitForAsyncUtils;
 import rutbook.file.RealDisk;
 import rutbook.file.UserFolders;
 import rutbook.json.NotebookJson;
+import rutbook.json.SetupJson;
 import rutbook.notebook.Bench;
 import rutbook.notebook.Entry;
 import rutbook.notebook.Moto;
 import rutbook.notebook.Notebook;
+import rutbook.notebook.Shared;
+import rutbook.samples.Samples;
+import rutbook.share.SetupFiles;
 import rutbook.ui.WindowTest;
 import rutbook.ui.log.LogRow;
 import rutbook.units.Display;
@@ -60,6 +65,10 @@ class OnDiskWindowTest extends WindowTest {
   }
 
   private void startTheProgram() {
+    startTheProgram(Optional.empty());
+  }
+
+  private void startTheProgram(Optional<Path> named) {
     Codec codec = new Codec(NotebookJson::read, NotebookJson::write, Throwable::getMessage);
     UserFolders folders =
         new UserFolders(folder.resolve("config"), folder.resolve("cache"), folder.resolve("log"));
@@ -71,7 +80,7 @@ class OnDiskWindowTest extends WindowTest {
             Phrases.english(Display.METRIC),
             folders);
     List<Window> before = List.copyOf(Window.getWindows());
-    interact(() -> start.open(sample(), home()));
+    interact(() -> start.open(named, sample(), home()));
     stage =
         Window.getWindows().stream()
             .filter(each -> !before.contains(each))
@@ -99,6 +108,25 @@ class OnDiskWindowTest extends WindowTest {
   @AfterEach
   void nothingStaysOpen() {
     interact(() -> List.copyOf(Window.getWindows()).forEach(Window::hide));
+  }
+
+  /** As a mail program does that opens what came with a mail. */
+  @Test
+  void aSetupFileNamedAtTheStartIsOpenedAsAGuest() throws Exception {
+    Path file = folder.resolve("from a rider.setup.json");
+    Files.write(
+        file, SetupJson.write(SetupFiles.whole(Samples.season(), EnumSet.noneOf(Shared.class))));
+    startTheProgram(Optional.of(file));
+    until(() -> stage.getScene().lookup("#guest-page") != null);
+  }
+
+  @Test
+  void whatIsNoSetupFileIsToldInASentence() throws Exception {
+    Path file = folder.resolve("torn.setup.json");
+    Files.writeString(file, "{");
+    startTheProgram(Optional.of(file));
+    until(() -> stage.getScene().lookup("#overlay-close") != null);
+    assertThat(Files.readString(file)).isEqualTo("{");
   }
 
   @SuppressWarnings("unchecked")

@@ -81,8 +81,7 @@ final class BenchViews {
     page("rebuild-empty", Notebook.empty(new NotebookId("empty")), new Place.Rebuild());
     page(
         "rebuild-nobaseline",
-        Notebook.of(
-            new NotebookId("bare"), Bench.shelf(), List.of(), List.of(), season.display()),
+        Notebook.of(new NotebookId("bare"), Bench.shelf(), List.of(), List.of(), season.display()),
         new Place.Rebuild(),
         "rebuild-new");
     page("next", season, new Place.Next());
@@ -112,8 +111,7 @@ final class BenchViews {
         BenchJobs.walkedTo(fork(), step -> step.kind() == StepKind.DRAIN),
         new Place.Bench(BenchJobs.JOB, Optional.empty()),
         "bench-cannot");
-    Notebook shock =
-        BenchJobs.begun(season, season.bikes().get(0).id(), Scope.SHOCK, Renewed.OIL);
+    Notebook shock = BenchJobs.begun(season, season.bikes().get(0).id(), Scope.SHOCK, Renewed.OIL);
     for (StepKind kind : OF_A_SHOCK) {
       step("bench-" + slug(kind), shock, kind);
     }
@@ -131,8 +129,7 @@ final class BenchViews {
     step("bench-air_release", air, StepKind.AIR_RELEASE);
     step("bench-place_air", air, StepKind.PLACE_AIR);
     Notebook split = Samples.splitFork();
-    Notebook begun =
-        BenchJobs.begun(split, split.bikes().get(0).id(), Scope.FORK, Renewed.OIL);
+    Notebook begun = BenchJobs.begun(split, split.bikes().get(0).id(), Scope.FORK, Renewed.OIL);
     step("bench-split_total", begun, StepKind.TOTAL);
     StepId count =
         BenchJobs.plan(begun).steps().stream()

@@ -101,8 +101,7 @@ class BenchWalkTest extends WindowTest {
       return;
     }
     boolean both = step.ask().bothLegs();
-    String field =
-        "bench-field" + (both ? "-LEFT" : step.leg().map(leg -> "-" + leg).orElse(""));
+    String field = "bench-field" + (both ? "-LEFT" : step.leg().map(leg -> "-" + leg).orElse(""));
     Notebook before = editor.present();
     String wrong = step.ask().form() == Ask.Form.COUNT ? "3 mm" : "3 clicks";
     for (String typed : List.of("", "abc", "-3", "12 12", "99999999999999999", wrong)) {
@@ -113,7 +112,9 @@ class BenchWalkTest extends WindowTest {
       boolean said =
           node("bench-entry").lookupAll(".error").stream()
               .anyMatch(each -> !((Label) each).getText().isBlank());
-      assertThat(said).as("a sentence for '%s' at %s", typed, step.id()).isEqualTo(!typed.isBlank());
+      assertThat(said)
+          .as("a sentence for '%s' at %s", typed, step.id())
+          .isEqualTo(!typed.isBlank());
     }
     press(node("bench-page"), KeyCode.PAGE_DOWN);
     press(node("bench-page"), KeyCode.PAGE_UP);

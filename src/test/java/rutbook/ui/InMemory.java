@@ -24,6 +24,7 @@ final class InMemory implements OutsideFiles, FilePicker {
   final Map<String, SetupFile> shelf = new HashMap<>();
   final Map<String, String> mappings = new HashMap<>();
   final List<Path> cards = new ArrayList<>();
+  final List<Unread> unread = new ArrayList<>();
   Optional<Path> picked = Optional.empty();
 
   @Override
@@ -56,10 +57,10 @@ final class InMemory implements OutsideFiles, FilePicker {
   }
 
   @Override
-  public void shelf(Consumer<Answer<GuestShelf>> answer) {
+  public void shelf(Consumer<Answer<Shelf>> answer) {
     List<GuestFile> all = new ArrayList<>();
     shelf.forEach((name, file) -> all.add(new GuestFile(name, file)));
-    answer.accept(new Answer.Done<>(GuestShelf.of(all)));
+    answer.accept(new Answer.Done<>(new Shelf(GuestShelf.of(all), unread)));
   }
 
   @Override

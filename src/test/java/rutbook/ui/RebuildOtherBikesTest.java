@@ -183,7 +183,9 @@ class RebuildOtherBikesTest extends WindowTest {
     }
     write("bench-field", "40");
     touch("bench-next");
-    assertThat(said()).as("found is kept and flagged").anyMatch(line -> line.contains("is outside"));
+    assertThat(said())
+        .as("found is kept and flagged")
+        .anyMatch(line -> line.contains("is outside"));
     assertThat(text("bench-next")).isEqualTo("Leave it so, next");
     assertThat(Timeline.of(editor.present(), Bench.BIKE).now().reading(Bench.SHOCK_REBOUND))
         .contains(Reading.of(clicks(40)));

@@ -1,5 +1,6 @@
 package rutbook.ui.coach;
 
+import java.util.List;
 import javafx.geometry.Pos;
 import javafx.scene.Node;
 import javafx.scene.control.Label;
@@ -24,7 +25,8 @@ final class RiderShelf extends VBox {
   private final Desk desk;
   private final TextField search = new TextField();
   private final VBox rows = new VBox(6);
-  private GuestShelf shelf = new GuestShelf(java.util.List.of());
+  private GuestShelf shelf = new GuestShelf(List.of());
+  private List<OutsideFiles.Unread> unread = List.of();
 
   RiderShelf(Desk desk) {
     super(10);
@@ -42,10 +44,11 @@ final class RiderShelf extends VBox {
     desk.outside()
         .shelf(
             answer -> {
-              if (answer instanceof Answer.Done<GuestShelf> found) {
-                shelf = found.value();
+              if (answer instanceof Answer.Done<OutsideFiles.Shelf> found) {
+                shelf = found.value().riders();
+                unread = found.value().unread();
                 draw();
-              } else if (answer instanceof Answer.Refused<GuestShelf> refused) {
+              } else if (answer instanceof Answer.Refused<OutsideFiles.Shelf> refused) {
                 rows.getChildren().setAll(Keys.prose(refused.sentence(), "error"));
               }
             });
@@ -56,6 +59,7 @@ final class RiderShelf extends VBox {
     boolean empty = shelf.guests().isEmpty();
     search.setVisible(!empty);
     search.setManaged(!empty);
+    tellUnread();
     if (empty) {
       rows.getChildren().add(Keys.prose(desk.text("coach.noriders"), "wash"));
       return;
@@ -68,6 +72,18 @@ final class RiderShelf extends VBox {
     int more = found.guests().size() - MOST_SHOWN;
     if (more > 0) {
       rows.getChildren().add(Keys.prose(desk.text("coach.more.riders", more), "soft"));
+    }
+  }
+
+  /** A file that cannot be read is not silently left out: perhaps it can be sent again. */
+  private void tellUnread() {
+    for (OutsideFiles.Unread each : unread) {
+      Label said =
+          Keys.prose(
+              desk.text("coach.unread", desk.phrases().safe(each.name()), each.sentence()),
+              "error");
+      said.setId("rider-unread-" + rows.getChildren().size());
+      rows.getChildren().add(said);
     }
   }
 

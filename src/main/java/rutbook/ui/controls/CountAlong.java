@@ -18,8 +18,8 @@ import rutbook.words.SettingWords;
 import rutbook.words.WindowWords;
 
 /**
- * Counts along while an adjuster is turned to its stop or mark: every touch, key or wheel notch is one
- * step, one can be taken back, and the count is handed over when it is done.
+ * Counts along while an adjuster is turned to its stop or mark: every touch, key or wheel notch is
+ * one step, one can be taken back, and the count is handed over when it is done.
  */
 public final class CountAlong extends VBox {
   private static final int MOST = 999;

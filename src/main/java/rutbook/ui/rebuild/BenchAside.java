@@ -79,8 +79,8 @@ final class BenchAside {
       return Optional.empty();
     }
     PlanWords words = new PlanWords(desk.phrases());
-    VBox box = new VBox(4, Keys.label(desk.text("bench.coming"), "group-title"));
-    next.forEach(each -> box.getChildren().add(Keys.prose(words.title(each), "soft")));
+    VBox box = new VBox(4, Keys.label(desk.text("bench.coming"), "bench-line", "soft"));
+    next.forEach(each -> box.getChildren().add(Keys.prose(words.title(each), "bench-next")));
     return Optional.of(box);
   }
 }

@@ -128,7 +128,7 @@ final class BenchEntry extends VBox {
     field.getStyleClass().add("bench-field");
     field.setPrefColumnCount(6);
     field.setMinWidth(0);
-    String leg = side.map(each -> desk.phrases().name(each)).orElse("");
+    String leg = side.map(each -> desk.phrases().sentence(desk.phrases().name(each))).orElse("");
     field.setAccessibleText(leg.isEmpty() ? desk.text("bench.value") : leg);
     first
         .flatMap(reading -> reading.leg(side.orElse(Side.LEFT)).known())

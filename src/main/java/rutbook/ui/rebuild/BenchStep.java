@@ -43,7 +43,13 @@ final class BenchStep extends VBox {
     this.display = desk.phrases().display();
     this.numerals = desk.phrases().amounts().numerals();
     setId("bench-step");
-    Label title = Keys.prose(planWords.title(step), "bench-title");
+    String about = planWords.about(step);
+    if (!about.isEmpty()) {
+      Label of = Keys.prose(desk.phrases().sentence(about), "bench-line", "strong");
+      of.setId("bench-about");
+      getChildren().add(of);
+    }
+    Label title = Keys.prose(planWords.what(step), "bench-title");
     title.setId("bench-title");
     getChildren().add(title);
     headline(step);
@@ -112,11 +118,16 @@ final class BenchStep extends VBox {
     planWords
         .fromTheShop(plan, step)
         .ifPresent(line -> getChildren().add(Keys.prose(line, "bench-line", "strong")));
-    planWords.aside(step).forEach(line -> getChildren().add(Keys.prose(line, "bench-line")));
+    String aside = String.join(" ", planWords.aside(step));
+    if (!aside.isEmpty()) {
+      getChildren().add(Keys.prose(aside, "bench-line"));
+    }
     words
         .thenOut(step)
         .ifPresent(line -> getChildren().add(Keys.prose(line, "bench-line", "strong")));
-    words.equality(step).ifPresent(line -> getChildren().add(Keys.prose(line, "bench-line")));
+    if (!FillPanel.serves(plan, step)) {
+      words.equality(step).ifPresent(line -> getChildren().add(Keys.prose(line, "bench-line")));
+    }
     RemarkWords remarks = new RemarkWords(desk.phrases());
     for (Remark remark : step.goal().remarks()) {
       getChildren().add(Keys.prose(remarks.remark(plan.sheet(), remark), "bench-line"));

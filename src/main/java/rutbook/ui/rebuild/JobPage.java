@@ -9,6 +9,12 @@ import javafx.scene.control.ScrollPane;
 import javafx.scene.layout.HBox;
 import javafx.scene.layout.Priority;
 import javafx.scene.layout.VBox;
+import org.kordamp.ikonli.Ikon;
+import org.kordamp.ikonli.javafx.FontIcon;
+import org.kordamp.ikonli.materialdesign2.MaterialDesignA;
+import org.kordamp.ikonli.materialdesign2.MaterialDesignC;
+import org.kordamp.ikonli.materialdesign2.MaterialDesignE;
+import org.kordamp.ikonli.materialdesign2.MaterialDesignM;
 import rutbook.notebook.Entry;
 import rutbook.notebook.EntryId;
 import rutbook.rebuild.Plan;
@@ -81,16 +87,9 @@ public final class JobPage extends OneJob {
   private Node step(Plan plan, Step step) {
     Plan.State state = plan.state(step);
     int number = plan.steps().indexOf(step) + 1;
-    String mark =
-        switch (state) {
-          case DONE -> "✓";
-          case SKIPPED -> "–";
-          case AGAIN -> "!";
-          case READY -> "→";
-          case WAITING -> "";
-        };
-    Label sign = Keys.label(mark, "step-mark");
-    sign.setMinWidth(22);
+    Label sign = Keys.label("", "step-mark");
+    icon(state).ifPresent(icon -> sign.setGraphic(new FontIcon(icon)));
+    sign.setMinWidth(26);
     Label name = Keys.prose(number + ". " + new PlanWords(desk().phrases()).title(step));
     if (state == Plan.State.WAITING || state == Plan.State.DONE) {
       name.getStyleClass().add("soft");
@@ -109,8 +108,21 @@ public final class JobPage extends OneJob {
         new StepRow(
             sign, text, () -> desk().go(new rutbook.ui.Place.Bench(id(), Optional.of(step.id()))));
     row.setId("step-" + step.id().text().replace(':', '-'));
+    if (plan.next().equals(Optional.of(step)) && toBench.isVisible()) {
+      row.getStyleClass().add("present");
+    }
     row.setAccessibleText(name.getText() + ", " + bench().state(state));
     return row;
+  }
+
+  private static Optional<Ikon> icon(Plan.State state) {
+    return switch (state) {
+      case DONE -> Optional.of(MaterialDesignC.CHECK);
+      case SKIPPED -> Optional.of(MaterialDesignM.MINUS);
+      case AGAIN -> Optional.of(MaterialDesignE.EXCLAMATION);
+      case READY -> Optional.of(MaterialDesignA.ARROW_RIGHT);
+      case WAITING -> Optional.empty();
+    };
   }
 
   private void beside(Entry.RebuildJob job, Plan plan) {

@@ -60,7 +60,7 @@ public final class PaperPage extends OneJob {
     day.field().textProperty().addListener((text, was, now) -> count());
     ScrollPane scroll = scrolled(list);
     VBox.setVgrow(scroll, Priority.ALWAYS);
-    getChildren().addAll(head(), scroll, foot());
+    getChildren().addAll(head(), days(), scroll, foot());
     blank(false);
   }
 
@@ -69,10 +69,18 @@ public final class PaperPage extends OneJob {
     text.setMinWidth(0);
     HBox.setHgrow(text, Priority.ALWAYS);
     Button back = Keys.key("paper-back", "← " + desk().text("bench.plan"), this::toThePlan);
-    Button ticks = Keys.key("paper-ticks", desk().text("sheet.ticks"), this::tickAll);
-    HBox head = new HBox(12, back, text, day, several, ticks);
-    head.setAlignment(Pos.BOTTOM_LEFT);
+    HBox head = new HBox(12, back, text);
+    head.setAlignment(Pos.CENTER_LEFT);
     return head;
+  }
+
+  private HBox days() {
+    Button ticks = Keys.key("paper-ticks", desk().text("sheet.ticks"), this::tickAll);
+    Region gap = new Region();
+    HBox.setHgrow(gap, Priority.ALWAYS);
+    HBox row = new HBox(12, day, several, gap, ticks);
+    row.setAlignment(Pos.BOTTOM_LEFT);
+    return row;
   }
 
   private FlowPane foot() {

@@ -119,7 +119,9 @@ final class PaperRow extends VBox {
         .flatMap(reading -> reading.leg(side.orElse(Side.LEFT)).known())
         .ifPresent(amount -> box.setText(desk.settingWords().brief(amount)));
     boxes.add(box);
-    return step.ask().bothLegs() ? List.of(Keys.label(leg, "soft"), box) : List.of(box);
+    return step.ask().bothLegs()
+        ? List.of(Keys.label(desk.phrases().sentence(leg), "soft"), box)
+        : List.of(box);
   }
 
   private TextField field(String id, int columns, String said) {

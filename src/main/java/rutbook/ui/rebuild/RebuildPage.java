@@ -68,6 +68,7 @@ public final class RebuildPage extends Page {
     ServiceCard services = new ServiceCard(desk(), bike.get(), this::meter);
     WayBack back = new WayBack(desk(), bike.get());
     HBox columns = new HBox(12, half(services), half(back));
+    columns.setFillHeight(false);
     body.getChildren().add(columns);
     List<Entry.RebuildJob> ended = Jobs.ended(notebook, bike.get().id());
     if (!ended.isEmpty()) {

@@ -66,7 +66,7 @@ final class ServiceCard extends VBox {
         .fade(line)
         .ifPresent(
             said -> {
-              Label fade = Keys.prose(said, "condensed");
+              Label fade = Keys.prose(said, "condensed", "soft");
               fade.setId("fade-" + line.item().id());
               text.getChildren().add(fade);
             });
