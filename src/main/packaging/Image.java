@@ -22,6 +22,9 @@ public final class Image {
   private static final String MODULES =
       "javafx.controls,java.desktop,java.logging,jdk.charsets,jdk.localedata,jdk.unsupported";
 
+  /** What JavaFX opens by itself when it runs, so that no tool finds it by looking. */
+  private static final String LOADED_LATER = "libgtk-3-0, libgl1";
+
   private static final List<String> OPTIONS =
       List.of(
           "-Drutbook.home=$APPDIR",
@@ -146,7 +149,9 @@ public final class Image {
               "--linux-menu-group",
               "Sports;Utility",
               "--linux-deb-maintainer",
-              "rutbook@localhost"));
+              "rutbook@localhost",
+              "--linux-package-deps",
+              LOADED_LATER));
     } else if (computer == Computer.WINDOWS) {
       command.addAll(
           List.of(

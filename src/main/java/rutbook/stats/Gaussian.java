@@ -42,14 +42,6 @@ public final class Gaussian {
   /** A value and its standard deviation. */
   public record Estimate(double mean, double sd) {
 
-    /** The chance that the value lies below a bound, 0 to 1; a step when the sd is zero. */
-    public double chanceBelow(double bound) {
-      if (sd == 0) {
-        return mean < bound ? 1 : 0;
-      }
-      return Normal.cumulative((bound - mean) / sd);
-    }
-
     /**
      * The value that lies above a share of what is likely: shares 0.1 and 0.9 are the ends of an 80
      * % interval.
@@ -59,10 +51,6 @@ public final class Gaussian {
     public double quantile(double share) {
       return mean + sd * Normal.quantile(share);
     }
-  }
-
-  public int size() {
-    return mean.length;
   }
 
   public double mean(int i) {

@@ -90,18 +90,4 @@ public record LeastSquares(
     return new StudentT(degreesOfFreedom)
         .twoSided(coefficients[coefficient] / standardErrors[coefficient]);
   }
-
-  @Override
-  public boolean equals(Object other) {
-    return other instanceof LeastSquares that
-        && Arrays.equals(coefficients, that.coefficients)
-        && Arrays.equals(standardErrors, that.standardErrors)
-        && residualSquares == that.residualSquares
-        && degreesOfFreedom == that.degreesOfFreedom;
-  }
-
-  @Override
-  public int hashCode() {
-    return Arrays.hashCode(coefficients);
-  }
 }

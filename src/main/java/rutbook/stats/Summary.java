@@ -69,18 +69,13 @@ public record Summary(
     return OptionalDouble.of(sum.value() / squares);
   }
 
-  /** Mean in two passes, so that digits are not lost to a great offset. */
+  /** Mean by a sum that keeps its digits, so that none are lost to a great offset. */
   static double mean(double[] values) {
     Sum sum = new Sum();
     for (double value : values) {
       sum.add(value);
     }
-    double first = sum.value() / values.length;
-    Sum rest = new Sum();
-    for (double value : values) {
-      rest.add(value - first);
-    }
-    return first + rest.value() / values.length;
+    return sum.value() / values.length;
   }
 
   /** Sum of squared distances from a mean. */

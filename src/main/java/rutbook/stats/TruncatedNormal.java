@@ -28,12 +28,6 @@ public record TruncatedNormal(double mean, double variance) {
     return new TruncatedNormal(bound - sd * Normal.hazardPlus(r), sd * sd * share(r));
   }
 
-  /** The number when it is known to be at least a bound: the mirror image. */
-  public static TruncatedNormal atLeast(double mean, double sd, double bound) {
-    TruncatedNormal mirror = atMost(-mean, sd, -bound);
-    return new TruncatedNormal(-mirror.mean, mirror.variance);
-  }
-
   /** Share of the variance that is left, {@code 1 − h (h + r)}, in 0 to 1. */
   static double share(double r) {
     if (r < -FAR) {

@@ -29,7 +29,6 @@ class MotoComparisonTest {
     return motos.stream().flatMapToDouble(java.util.Arrays::stream).toArray();
   }
 
-  @net.jqwik.api.Tag("heavy")
   @Property(tries = 100, seed = "81")
   void withoutMotoScatterItIsWelchsComparisonOfLaps(
       @ForAll long seed, @ForAll @IntRange(min = 1, max = 4) int count) {
@@ -58,6 +57,42 @@ class MotoComparisonTest {
     MotoSide b = new MotoSide(second, 0.6);
     double wanted = 0.36 * (1.0 / 2 + 1.0 / 3) + a.lapVariance() / 16 + b.lapVariance() / 24;
     assertThat(comparison.difference().standardError()).isCloseTo(Math.sqrt(wanted), within(1e-12));
+  }
+
+  /**
+   * Worked with whole matrices: V = s² I + τ² within a moto, s² so that rᵀV⁻¹r is one less than the
+   * number of laps, the mean and its variance from 1ᵀV⁻¹, slopes by differences (Python 3.11).
+   */
+  @Test
+  void motosOfUnequalLengthAreWeighedAsGeneralisedLeastSquaresDoes() {
+    List<double[]> first =
+        List.of(
+            new double[] {100, 101, 99, 100.5},
+            new double[] {100.9, 101.4, 100.5},
+            new double[] {99.2, 100.2});
+    List<double[]> second =
+        List.of(new double[] {102.6, 101.6, 103.0}, new double[] {101.5, 102, 101, 102.4, 101.9});
+    MotoSide side = new MotoSide(first, 0.7);
+    assertThat(side.lapVariance()).isCloseTo(0.453326355880889, within(1e-9));
+    assertThat(side.mean()).isCloseTo(100.2697790631648, within(1e-9));
+    assertThat(side.variance()).isCloseTo(0.21679668421725795, within(1e-9));
+    assertThat(side.shareOfLaps()).isCloseTo(0.0526551358, within(1e-8));
+    assertThat(side.shareOfMotos()).isCloseTo(0.1641415484, within(1e-8));
+    MotoComparison comparison =
+        MotoComparison.of(first, second, new MotoScatter(0.7, 9)).orElseThrow();
+    assertThat(comparison.difference().difference()).isCloseTo(-1.7981395720988, within(1e-9));
+    assertThat(comparison.difference().standardError()).isCloseTo(0.7106095540588, within(1e-9));
+    assertThat(comparison.difference().degreesOfFreedom()).isCloseTo(13.2532069666, within(1e-6));
+    assertThat(comparison.lapSd()).isCloseTo(0.62793799845, within(1e-9));
+  }
+
+  /** Means further apart than the motos' scatter explains leave the laps what is over. */
+  @Test
+  void whereMotosDifferByNoMoreThanTheirScatterLapsHaveNone() {
+    List<double[]> one = List.of(new double[] {100}, new double[] {101});
+    assertThat(new MotoSide(one, 0).lapVariance()).isCloseTo(0.5, within(1e-12));
+    assertThat(new MotoSide(one, 10).lapVariance()).isZero();
+    assertThat(new MotoSide(one, 10).variance()).isCloseTo(50, within(1e-9));
   }
 
   /** Two motos against two, with nothing changed: seeded, in the true world of τ = 0.65 s. */
