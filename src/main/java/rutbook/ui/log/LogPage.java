@@ -9,7 +9,6 @@ import javafx.scene.Node;
 import javafx.scene.control.Button;
 import javafx.scene.control.Label;
 import javafx.scene.control.ListView;
-import javafx.scene.control.TextField;
 import javafx.scene.input.KeyCode;
 import javafx.scene.layout.HBox;
 import javafx.scene.layout.Priority;
@@ -17,11 +16,9 @@ import javafx.scene.layout.Region;
 import javafx.scene.layout.StackPane;
 import javafx.scene.layout.VBox;
 import rutbook.drawing.TrustLine;
-import rutbook.notebook.Bike;
 import rutbook.notebook.Entry;
 import rutbook.notebook.Notebook;
 import rutbook.notebook.Shelf;
-import rutbook.notebook.Track;
 import rutbook.ui.Desk;
 import rutbook.ui.Page;
 import rutbook.ui.Place;
@@ -33,31 +30,16 @@ import rutbook.ui.fx.KeyedList;
 public final class LogPage extends Page {
   private static final double TRUST_WIDTH = 260;
   private static final double TRUST_HEIGHT = 34;
-  private static final List<Class<? extends Entry>> KINDS =
-      List.of(
-          Entry.Session.class,
-          Entry.Adjusted.class,
-          Entry.SagMeasured.class,
-          Entry.RebuildJob.class,
-          Entry.Baseline.class,
-          Entry.Event.class,
-          Entry.Serviced.class,
-          Entry.Advice.class);
-
   private final EntryWords entryWords;
   private final ObservableList<LogRow> rows = FXCollections.observableArrayList();
   private final ListView<LogRow> list = new ListView<>(rows);
-  private final TextField search = new TextField();
-  private final Choice<Track> tracks;
-  private final Choice<Bike> bikes;
-  private final Choice<Class<? extends Entry>> kinds;
   private final Label count = Keys.label("", "soft", "condensed");
   private final DrawingView trust = new DrawingView();
   private final VBox trustBox;
   private final StackPane body = new StackPane();
   private final StackPane newSession = new StackPane();
   private final Button make;
-  private final HBox filters = new HBox(8);
+  private final LogFilters filters;
   private LogFilter filter = LogFilter.ALL;
   private Notebook shown;
 
@@ -66,18 +48,10 @@ public final class LogPage extends Page {
     setId("log-page");
     setSpacing(12);
     entryWords = new EntryWords(desk.words(), desk.settingWords());
-    tracks = new Choice<>("log-tracks", desk.text("log.all.tracks"), Track::name, this::filter);
-    bikes = new Choice<>("log-bikes", desk.text("log.all.bikes"), Bike::name, this::filter);
-    kinds =
-        new Choice<>(
-            "log-kinds",
-            desk.text("log.all.kinds"),
-            kind -> desk.text("kind." + kind.getSimpleName()),
-            this::filter);
-    kinds.offer(KINDS);
     make = Keys.mainKey("log-new", desk.text("log.new"), this::newThing);
     trustBox = new VBox(2, trust, Keys.label(desk.text("log.trust"), "soft", "condensed"));
-    filtering();
+    filters = new LogFilters(desk);
+    filters.whenChanged(this::filter);
     getChildren().addAll(header(), newSession, filters, body);
     VBox.setVgrow(body, Priority.ALWAYS);
     body.setMinHeight(0);
@@ -94,16 +68,6 @@ public final class LogPage extends Page {
     HBox row = new HBox(20, title, gap, trustBox, make);
     row.setAlignment(Pos.TOP_LEFT);
     return row;
-  }
-
-  private void filtering() {
-    search.setId("log-search");
-    search.setPromptText(desk().text("log.search"));
-    search.setAccessibleText(desk().text("log.search"));
-    search.getStyleClass().add("large-target");
-    search.textProperty().addListener((text, before, now) -> filter());
-    HBox.setHgrow(search, Priority.ALWAYS);
-    filters.getChildren().addAll(search, tracks.box(), kinds.box());
   }
 
   private void list() {
@@ -132,12 +96,7 @@ public final class LogPage extends Page {
   }
 
   private void filter() {
-    LogFilter wanted =
-        LogFilter.ALL
-            .on(tracks.chosen().map(Track::id))
-            .of(bikes.chosen().map(Bike::id))
-            .kind(kinds.chosen())
-            .withText(search.getText());
+    LogFilter wanted = filters.wanted();
     if (!wanted.equals(filter)) {
       filter = wanted;
       refresh();
@@ -147,22 +106,9 @@ public final class LogPage extends Page {
   @Override
   protected void show(Notebook notebook) {
     shown = notebook;
-    tracks.offer(notebook.shelf().tracks());
-    bikes.offer(notebook.bikes());
-    offerBikes(notebook.bikes().size() > 1);
+    filters.show(notebook);
     make.setDisable(notebook.bikes().isEmpty());
     refresh();
-  }
-
-  /** Where there is one bike there is nothing to choose. */
-  private void offerBikes(boolean several) {
-    if (several != filters.getChildren().contains(bikes.box())) {
-      filters.getChildren().setAll(search, tracks.box());
-      if (several) {
-        filters.getChildren().add(bikes.box());
-      }
-      filters.getChildren().add(kinds.box());
-    }
   }
 
   private void refresh() {
@@ -220,10 +166,7 @@ public final class LogPage extends Page {
   }
 
   private void clear() {
-    search.clear();
-    tracks.clear();
-    bikes.clear();
-    kinds.clear();
+    filters.clear();
     filter();
   }
 
@@ -268,7 +211,7 @@ public final class LogPage extends Page {
 
   @Override
   protected void search() {
-    search.requestFocus();
+    filters.search();
   }
 
   Optional<LogRow> selected() {

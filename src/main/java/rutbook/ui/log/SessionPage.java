@@ -4,11 +4,7 @@ import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import java.util.stream.Collectors;
-import java.util.stream.Stream;
-import javafx.geometry.Pos;
 import javafx.scene.Node;
-import javafx.scene.control.Button;
 import javafx.scene.control.Label;
 import javafx.scene.control.ScrollPane;
 import javafx.scene.control.ToggleButton;
@@ -17,8 +13,6 @@ import javafx.scene.layout.Priority;
 import javafx.scene.layout.Region;
 import javafx.scene.layout.VBox;
 import rutbook.edit.SessionEdit;
-import rutbook.notebook.Conditions;
-import rutbook.notebook.Entry;
 import rutbook.notebook.EntryId;
 import rutbook.notebook.Moto;
 import rutbook.notebook.MotoId;
@@ -40,8 +34,7 @@ public final class SessionPage extends Page {
   private static final double LOW_EM = 45;
 
   private final EntryId id;
-  private final Label title = Keys.label("", "page-title");
-  private final Label conditions = Keys.label("", "soft");
+  private final SessionHead head;
   private final HBox tabs = new HBox(6);
   private final Map<Side, ToggleButton> tabKeys = new EnumMap<>(Side.class);
   private final Chain chain;
@@ -63,7 +56,8 @@ public final class SessionPage extends Page {
     chain = new Chain(desk, this::chooseMoto, this::chooseLink);
     sides = new SessionSides(desk, id);
     ridden = new RiddenBox(desk, open -> open.session().id().equals(id), false);
-    getChildren().addAll(header(), chain, tabs(), below());
+    head = new SessionHead(desk, () -> open(Side.CHECK), this::newThing);
+    getChildren().addAll(head, chain, tabs(), below());
   }
 
   /** Opens at what was changed, with the focus on a setting. */
@@ -71,27 +65,6 @@ public final class SessionPage extends Page {
     side = Side.CHANGES;
     wanted = Optional.of(setting);
     return this;
-  }
-
-  private Node header() {
-    Button back =
-        Keys.smallKey(
-            "session-back", "← " + desk().text("session.back"), () -> desk().go(new Place.Log()));
-    title.setId("session-title");
-    title.setMinWidth(0);
-    conditions.setMinWidth(0);
-    VBox text = new VBox(title, conditions);
-    text.setMinWidth(0);
-    HBox.setHgrow(text, Priority.ALWAYS);
-    HBox row =
-        new HBox(
-            10,
-            back,
-            text,
-            Keys.key("session-check", desk().text("session.check"), () -> open(Side.CHECK)),
-            Keys.mainKey("session-add", desk().text("session.add"), this::newThing));
-    row.setAlignment(Pos.CENTER_LEFT);
-    return row;
   }
 
   private Node tabs() {
@@ -192,9 +165,7 @@ public final class SessionPage extends Page {
   }
 
   private void redraw() {
-    title.setText(
-        desk().text("session.title", model.track(), desk().words().day(model.session().day())));
-    conditions.setText(conditions(model.session()));
+    head.show(model);
     Side shown = ride().isEmpty() && !side.isOfTheDay() ? Side.START : side;
     int place = shown == Side.START ? -1 : ride().map(each -> each.number() - 1).orElse(-1);
     chain.show(model, place, shown == Side.FEEL, low);
@@ -223,22 +194,6 @@ public final class SessionPage extends Page {
               "feel.question", desk().words().label(ride.get().moto().kind()), ride.get().number());
     }
     return desk().text(shown.key());
-  }
-
-  private String conditions(Entry.Session session) {
-    Conditions now = session.conditions();
-    Stream<String> parts =
-        Stream.of(
-                now.ground().map(desk().words()::name),
-                now.moisture().map(desk().words()::name),
-                now.roughness().isPresent()
-                    ? Optional.of(desk().text("session.roughness", now.roughness().getAsInt()))
-                    : Optional.<String>empty(),
-                now.air().map(desk().settingWords()::amount),
-                session.head().meter().map(desk().settingWords()::amount))
-            .flatMap(Optional::stream);
-    String text = parts.collect(Collectors.joining(" · "));
-    return text.isEmpty() ? desk().text("session.nothing") : text;
   }
 
   /** Adds a moto and opens its feel: what was changed before it is entered on its link. */
