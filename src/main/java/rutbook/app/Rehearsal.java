@@ -37,6 +37,9 @@ final class Rehearsal extends AnimationTimer {
     for (Entry entry : notebook.entries()) {
       if (entry instanceof Entry.Session session) {
         places.add(new Place.Session(session.id()));
+        session.start().placed().stream()
+            .limit(1)
+            .forEach(each -> places.add(new Place.OfSetting(each.setting())));
         break;
       }
     }

@@ -8,16 +8,43 @@ import rutbook.units.Unit;
 
 /**
  * Where an amount stands on a ruler's line and which amount stands at a place; the line reaches
- * over the limits, and further where something was found beyond them.
- *
- * @param left x of the least amount shown
- * @param right x of the most amount shown
+ * over the limits, and further where something was found beyond them. Its ends are reckoned once: a
+ * ruler asks for the place of every tick.
  */
-public record RulerScale(Ruler ruler, double left, double right) {
-  public RulerScale {
+public final class RulerScale {
+  private final Ruler ruler;
+  private final double left;
+  private final double right;
+  private final double shownLeast;
+  private final double shownMost;
+
+  /**
+   * @param left x of the least amount shown
+   * @param right x of the most amount shown
+   */
+  public RulerScale(Ruler ruler, double left, double right) {
     if (!(right > left)) {
       throw new IllegalArgumentException("a ruler from " + left + " to " + right);
     }
+    this.ruler = ruler;
+    this.left = left;
+    this.right = right;
+    double least = number(ruler.limits().least());
+    double most = number(ruler.limits().most());
+    for (Amount place : ruler.places()) {
+      least = Math.min(least, number(place));
+      most = Math.max(most, number(place));
+    }
+    shownLeast = least;
+    shownMost = most > least ? most : least + number(ruler.step());
+  }
+
+  public double left() {
+    return left;
+  }
+
+  public double right() {
+    return right;
   }
 
   public Unit unit() {
@@ -26,15 +53,12 @@ public record RulerScale(Ruler ruler, double left, double right) {
 
   /** The least amount with a place on the line, in the unit of the step. */
   public double shownLeast() {
-    double least = number(ruler.limits().least());
-    return ruler.places().stream().mapToDouble(this::number).reduce(least, Math::min);
+    return shownLeast;
   }
 
   /** The most; never the same as the least, so that one allowed value still has a line. */
   public double shownMost() {
-    double most = number(ruler.limits().most());
-    double shown = ruler.places().stream().mapToDouble(this::number).reduce(most, Math::max);
-    return shown > shownLeast() ? shown : shownLeast() + number(ruler.step());
+    return shownMost;
   }
 
   public double x(Amount amount) {
@@ -42,13 +66,13 @@ public record RulerScale(Ruler ruler, double left, double right) {
   }
 
   double x(double number) {
-    return left + (number - shownLeast()) / (shownMost() - shownLeast()) * (right - left);
+    return left + (number - shownLeast) / (shownMost - shownLeast) * (right - left);
   }
 
   /** The amount at a place that may be chosen: on a step, and held inside the limits. */
   public Amount at(double x) {
     double share = Math.max(0, Math.min(1, (x - left) / (right - left)));
-    double number = shownLeast() + share * (shownMost() - shownLeast());
+    double number = shownLeast + share * (shownMost - shownLeast);
     return held(nearestStep(BigDecimal.valueOf(number)));
   }
 

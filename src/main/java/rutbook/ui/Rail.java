@@ -8,7 +8,6 @@ import javafx.css.PseudoClass;
 import javafx.scene.control.Button;
 import javafx.scene.control.ButtonBase;
 import javafx.scene.control.ToggleButton;
-import javafx.scene.control.Tooltip;
 import javafx.scene.layout.Priority;
 import javafx.scene.layout.Region;
 import javafx.scene.layout.VBox;
@@ -18,6 +17,7 @@ import org.kordamp.ikonli.materialdesign2.MaterialDesignD;
 import org.kordamp.ikonli.materialdesign2.MaterialDesignR;
 import org.kordamp.ikonli.materialdesign2.MaterialDesignU;
 import rutbook.edit.History;
+import rutbook.ui.controls.Hint;
 import rutbook.ui.controls.Keys;
 
 /** The rail at the left: the pages, undo and redo by name, the menu, and whether all is saved. */
@@ -30,7 +30,7 @@ final class Rail extends VBox {
   private final Button undo;
   private final Button redo;
   private final Button light;
-  private final Tooltip more = new Tooltip();
+  private String more = "";
 
   Rail(Desk desk, Consumer<Place> go, FileMenu files) {
     this.desk = desk;
@@ -47,13 +47,12 @@ final class Rail extends VBox {
     redo = tool("redo", MaterialDesignR.REDO, this::redo);
     Button menu = tool("menu", MaterialDesignD.DOTS_HORIZONTAL, () -> {});
     menu.setOnAction(event -> files.show(menu));
-    menu.setTooltip(new Tooltip(desk.text("menu")));
     menu.setAccessibleText(desk.text("menu"));
     light = Keys.key("save-light", "", files::settle);
     light.getStyleClass().setAll("button", "save-light");
     light.setMaxWidth(Double.MAX_VALUE);
     light.setWrapText(true);
-    light.setTooltip(more);
+    Hint.on(light, () -> more);
     Region gap = new Region();
     VBox.setVgrow(gap, Priority.ALWAYS);
     getChildren().addAll(pages);
@@ -64,7 +63,7 @@ final class Rail extends VBox {
     Button tool = new Button();
     styled(tool, id, icon, "button");
     tool.getStyleClass().add("tool");
-    tool.setTooltip(new Tooltip());
+    Hint.on(tool, tool::getAccessibleText);
     tool.setOnAction(event -> action.run());
     return tool;
   }
@@ -105,7 +104,6 @@ final class Rail extends VBox {
     button.setDisable(step.isEmpty());
     button.setText(desk.text(key));
     button.setAccessibleText(text);
-    button.getTooltip().setText(text);
   }
 
   void undo() {
@@ -120,16 +118,16 @@ final class Rail extends VBox {
     light.getStyleClass().remove("failed");
     if (state instanceof SaveLight.State.Saved saved) {
       light.setText(desk.text("saved.at", desk.words().time(saved.at())));
-      more.setText(light.getText());
+      more = light.getText();
     } else if (state instanceof SaveLight.State.Failed failed) {
       light.setText(desk.text("saved.failed"));
-      more.setText(desk.text("saved.failed.more", failed.sentence()));
+      more = desk.text("saved.failed.more", failed.sentence());
       light.getStyleClass().add("failed");
     } else {
       light.setText(desk.text("saved.waiting"));
-      more.setText(light.getText());
+      more = light.getText();
     }
-    light.setAccessibleText(more.getText());
+    light.setAccessibleText(more);
     light.setFocusTraversable(state instanceof SaveLight.State.Failed);
   }
 }

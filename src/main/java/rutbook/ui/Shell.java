@@ -14,7 +14,6 @@ import javafx.scene.Scene;
 import javafx.scene.control.Button;
 import javafx.scene.control.ButtonBase;
 import javafx.scene.control.TextArea;
-import javafx.scene.control.Tooltip;
 import javafx.scene.input.KeyCode;
 import javafx.scene.input.KeyEvent;
 import javafx.scene.layout.BorderPane;
@@ -23,6 +22,7 @@ import javafx.scene.layout.Priority;
 import javafx.scene.layout.StackPane;
 import javafx.scene.layout.VBox;
 import rutbook.edit.History;
+import rutbook.ui.controls.Hint;
 import rutbook.ui.controls.Keys;
 import rutbook.ui.fx.Dropped;
 
@@ -66,7 +66,7 @@ final class Shell extends StackPane {
     help.getStyleClass().add("help-key");
     help.setMaxHeight(Double.MAX_VALUE);
     help.setAccessibleText(desk.text("shortcuts.help"));
-    help.setTooltip(new Tooltip(desk.text("shortcuts.help")));
+    Hint.on(help, help::getAccessibleText);
     HBox.setHgrow(strip, Priority.ALWAYS);
     top = new HBox(8, strip, help);
     top.setMinHeight(USE_PREF_SIZE);

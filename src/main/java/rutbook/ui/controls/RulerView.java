@@ -27,7 +27,13 @@ public class RulerView extends DrawingView {
     this.scale = scale;
     setMinWidth(RulerDrawing.Size.LEAST_WIDTH);
     setMinHeight(size(120).height());
-    widthProperty().addListener((width, before, now) -> redraw());
+  }
+
+  /** Drawn once its width is settled, not at each that a layout tries. */
+  @Override
+  protected void layoutChildren() {
+    redraw();
+    super.layoutChildren();
   }
 
   public final void show(Ruler newRuler) {

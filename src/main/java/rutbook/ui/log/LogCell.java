@@ -14,6 +14,7 @@ import rutbook.notebook.Entry;
 import rutbook.ui.Desk;
 import rutbook.ui.controls.Keys;
 import rutbook.ui.fx.DrawingView;
+import rutbook.ui.fx.Once;
 
 /** A row of the Log; its nodes are made once and filled for each entry that scrolls by. */
 final class LogCell extends ListCell<LogRow> {
@@ -28,17 +29,14 @@ final class LogCell extends ListCell<LogRow> {
   private final Label line = Keys.label("", "soft", "typed");
   private final Label trustNumber = Keys.label("", "number");
   private final DrawingView trust = new DrawingView();
-  private final HBox item;
+  private final Once<HBox> item = new Once<>(this::item);
   private final Label heading = Keys.label("");
   private final Label count = Keys.label("", "soft", "condensed");
-  private final HBox group;
+  private final Once<HBox> group = new Once<>(this::group);
 
   LogCell(Desk desk, EntryWords entryWords) {
     this.desk = desk;
     this.entryWords = entryWords;
-    this.item = item();
-    this.group = new HBox(10, heading, count);
-    group.setAlignment(Pos.BASELINE_LEFT);
     setOnMouseClicked(
         event -> {
           if (!isEmpty() && getItem() instanceof LogRow.Item row) {
@@ -47,6 +45,12 @@ final class LogCell extends ListCell<LogRow> {
         });
     setMinWidth(0);
     setPrefWidth(1);
+  }
+
+  private HBox group() {
+    HBox row = new HBox(10, heading, count);
+    row.setAlignment(Pos.BASELINE_LEFT);
+    return row;
   }
 
   private HBox item() {
@@ -84,21 +88,21 @@ final class LogCell extends ListCell<LogRow> {
 
   private Node graphic(LogRow row) {
     if (row instanceof LogRow.Season season) {
-      group.getStyleClass().setAll("log-season");
+      group.get().getStyleClass().setAll("log-season");
       heading.getStyleClass().setAll("label", "card-title");
       heading.setText(desk.text("log.season", Integer.toString(season.year())));
       count.setText(desk.text("log.count", season.entries()));
-      return group;
+      return group.get();
     }
     if (row instanceof LogRow.Month month) {
-      group.getStyleClass().setAll("log-month");
+      group.get().getStyleClass().setAll("log-month");
       heading.getStyleClass().setAll("label", "group-title");
       heading.setText(desk.words().month(month.month()));
       count.setText("");
-      return group;
+      return group.get();
     }
     fill(((LogRow.Item) row).entry());
-    return item;
+    return item.get();
   }
 
   private void fill(Entry entry) {

@@ -17,8 +17,9 @@ import rutbook.notebook.SettingId;
 import rutbook.notebook.Setup;
 import rutbook.ui.Desk;
 import rutbook.ui.Place;
+import rutbook.ui.fx.Once;
 
-/** The sides of a session below its chain; one is shown at a time, and each is made once. */
+/** The sides of a session below its chain; one is shown at a time, and each is made when it is. */
 final class SessionSides {
   /** The sides of a moto, and those of the whole day. */
   enum Side {
@@ -43,26 +44,31 @@ final class SessionSides {
   private final Desk desk;
   private final EntryId id;
   private final FeelEntry feel;
-  private final SettingsTab changes;
-  private final SettingsTab start;
-  private final LapsTab laps;
-  private final NotesTab notes;
-  private final FeelGrid grid;
-  private final CheckTab check;
+  private final Once<SettingsTab> changes;
+  private final Once<SettingsTab> start;
+  private final Once<LapsTab> laps;
+  private final Once<NotesTab> notes;
+  private final Once<FeelGrid> grid;
+  private final Once<CheckTab> check;
   private Optional<SessionModel.Ride> ride = Optional.empty();
 
   SessionSides(Desk desk, EntryId id) {
     this.desk = desk;
     this.id = id;
     feel = new FeelEntry(desk, id);
-    changes = new SettingsTab(desk, desk.text("changes.hint"), this::changeSetting);
-    start = new SettingsTab(desk, desk.text("start.hint"), this::startWith);
+    changes =
+        new Once<>(() -> new SettingsTab(desk, desk.text("changes.hint"), this::changeSetting));
+    start = new Once<>(() -> new SettingsTab(desk, desk.text("start.hint"), this::startWith));
     laps =
-        new LapsTab(
-            desk, this::takeLaps, (moto, table) -> desk.go(new Place.ImportLaps(id, moto, table)));
-    notes = new NotesTab(desk);
-    grid = new FeelGrid(desk);
-    check = new CheckTab(desk);
+        new Once<>(
+            () ->
+                new LapsTab(
+                    desk,
+                    this::takeLaps,
+                    (moto, table) -> desk.go(new Place.ImportLaps(id, moto, table))));
+    notes = new Once<>(() -> new NotesTab(desk));
+    grid = new Once<>(() -> new FeelGrid(desk));
+    check = new Once<>(() -> new CheckTab(desk));
   }
 
   /** The side, showing the session and the moto as they are now. */
@@ -79,28 +85,28 @@ final class SessionSides {
       }
       case CHANGES -> {
         SessionModel.Ride it = newRide.orElseThrow();
-        changes.show(model.sheet(), it.before(), it.setup(), baseline(model));
-        yield changes;
+        changes.get().show(model.sheet(), it.before(), it.setup(), baseline(model));
+        yield changes.get();
       }
       case LAPS -> {
-        laps.show(newRide.orElseThrow());
-        yield laps;
+        laps.get().show(newRide.orElseThrow());
+        yield laps.get();
       }
       case NOTES -> {
-        notes.show(model, newRide);
-        yield notes;
+        notes.get().show(model, newRide);
+        yield notes.get();
       }
       case GRID -> {
-        grid.show(model);
-        yield grid;
+        grid.get().show(model);
+        yield grid.get();
       }
       case START -> {
         showStart(model);
-        yield start;
+        yield start.get();
       }
       case CHECK -> {
-        check.show(model);
-        yield check;
+        check.get().show(model);
+        yield check.get();
       }
     };
   }
@@ -108,7 +114,7 @@ final class SessionSides {
   private void showStart(SessionModel model) {
     Setup now = model.session().start();
     Setup left = model.first() ? now : desk.timeline(model.bike().id()).before(id);
-    start.show(model.sheet(), left, now, baseline(model));
+    start.get().show(model.sheet(), left, now, baseline(model));
   }
 
   private Optional<Setup> baseline(SessionModel model) {
@@ -118,7 +124,7 @@ final class SessionSides {
   }
 
   void focus(SettingId setting) {
-    changes.focus(setting);
+    changes.get().focus(setting);
   }
 
   void focusFeel() {
