@@ -19,7 +19,10 @@ import org.testfx.util.WaitForAsyncUtils;
 import rutbook.ui.fx.DrawingView;
 import rutbook.words.Language;
 
-/** In a small window no page shows a text that had to be cut, in any language. */
+/**
+ * In a small window no page shows a text that had to be cut, in any language, and whatever can be
+ * used there has a name for a screen reader.
+ */
 class CutTextTest extends ApplicationTest {
   /**
    * What a rider typed may be longer than any place for it, and a side of a comparison has a
@@ -29,9 +32,10 @@ class CutTextTest extends ApplicationTest {
 
   @ParameterizedTest
   @EnumSource(Language.class)
-  void noTextIsCutOnAnyPage(Language language) {
+  void noTextIsCutAndNothingIsWithoutANameOnAnyPage(Language language) {
     List<String> cut = new ArrayList<>();
     List<String> drawn = new ArrayList<>();
+    List<String> unnamed = new ArrayList<>();
     for (Pictures.View view : Pictures.views()) {
       Pictures.Take take = new Pictures.Take(1024, 640, Theme.LIGHT, TextSize.NORMAL).in(language);
       Stage stage = Pictures.open(view, take);
@@ -40,10 +44,13 @@ class CutTextTest extends ApplicationTest {
           () -> {
             collect(view.name(), stage.getScene().getRoot(), cut);
             drawn(stage.getScene().getRoot(), drawn);
+            Named.without(stage.getScene().getRoot())
+                .forEach(each -> unnamed.add(view.name() + ": " + each));
             stage.hide();
           });
     }
-    assertThat(cut.stream().distinct()).isEmpty();
+    assertThat(cut.stream().distinct()).as("cut").isEmpty();
+    assertThat(unnamed.stream().distinct()).as("without a name").isEmpty();
     boolean comma = language == Language.GERMAN;
     assertThat(drawn).as("numbers on drawings").anyMatch(text -> text.matches("\\d+[.,]\\d+"));
     assertThat(drawn).noneMatch(text -> text.matches(comma ? ".*\\d\\.\\d+" : ".*\\d,\\d+"));

@@ -7,17 +7,12 @@ import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
+import java.util.stream.Stream;
 import javafx.css.PseudoClass;
 import javafx.geometry.Bounds;
 import javafx.scene.Node;
 import javafx.scene.Parent;
 import javafx.scene.control.ButtonBase;
-import javafx.scene.control.Label;
-import javafx.scene.control.Labeled;
-import javafx.scene.control.ListView;
-import javafx.scene.control.ScrollBar;
-import javafx.scene.control.ScrollPane;
-import javafx.scene.control.TextInputControl;
 import javafx.scene.control.ToggleButton;
 import javafx.scene.input.KeyCode;
 import javafx.scene.input.KeyEvent;
@@ -41,7 +36,8 @@ class KeyboardWalkTest extends WindowTest {
   }
 
   static List<String> places() {
-    return List.copyOf(EveryPlace.all().keySet());
+    return Stream.concat(EveryPlace.all().keySet().stream(), EveryPlace.read().keySet().stream())
+        .toList();
   }
 
   /** Where Tab leads, from the first stop round to it again. */
@@ -57,8 +53,8 @@ class KeyboardWalkTest extends WindowTest {
                 new KeyEvent(
                     KeyEvent.KEY_PRESSED, "\t", "", KeyCode.TAB, false, false, false, false));
             Node next = scene().getFocusOwner();
-            assertThat(next).as("the focus after %s", name(now)).isNotNull();
-            assertThat(next).as("Tab does not leave %s", name(now)).isNotSameAs(now);
+            assertThat(next).as("the focus after %s", Named.called(now)).isNotNull();
+            assertThat(next).as("Tab does not leave %s", Named.called(now)).isNotSameAs(now);
             now = next;
           }
           assertThat(stops.size()).as("Tab never comes round").isLessThan(MOST_STEPS);
@@ -66,37 +62,8 @@ class KeyboardWalkTest extends WindowTest {
     return stops;
   }
 
-  /** What a person would call it: its id and kind. */
-  private static String name(Node node) {
-    return node.getClass().getSimpleName() + " #" + node.getId() + " " + node.getAccessibleText();
-  }
-
-  private static boolean isShown(Node node) {
-    for (Node above = node; above != null; above = above.getParent()) {
-      if (!above.isVisible()) {
-        return false;
-      }
-    }
-    return !node.isDisabled();
-  }
-
-  private static void collect(Node node, List<Node> all) {
-    if (node instanceof ScrollBar || node instanceof ListView) {
-      if (node instanceof ListView) {
-        all.add(node);
-      }
-      return;
-    }
-    all.add(node);
-    if (node instanceof Parent parent) {
-      parent.getChildrenUnmodifiable().forEach(each -> collect(each, all));
-    }
-  }
-
   private List<Node> everything() {
-    List<Node> all = new ArrayList<>();
-    collect(scene().getRoot(), all);
-    return all.stream().filter(KeyboardWalkTest::isShown).toList();
+    return Named.everything(scene().getRoot());
   }
 
   /** Keys in a row are one stop; the arrows lead along it. */
@@ -107,7 +74,7 @@ class KeyboardWalkTest extends WindowTest {
   @ParameterizedTest
   @MethodSource("places")
   void everyPageIsUsedByKeyboardAlone(String place) {
-    go(EveryPlace.all().get(place));
+    go(EveryPlace.all().getOrDefault(place, EveryPlace.read().get(place)));
     List<Node> stops = walk();
     tabReachesWhateverCanBeUsed(place, stops);
     theOrderIsThatOfReading(place, stops);
@@ -118,10 +85,12 @@ class KeyboardWalkTest extends WindowTest {
   private void tabReachesWhateverCanBeUsed(String place, List<Node> stops) {
     for (Node node : everything()) {
       if (node.isFocusTraversable()) {
-        assertThat(stops.contains(node)).as("Tab reaches %s on %s", name(node), place).isTrue();
+        assertThat(stops.contains(node))
+            .as("Tab reaches %s on %s", Named.called(node), place)
+            .isTrue();
       } else if (node instanceof ButtonBase && node.getStyleClass().contains("key")) {
         assertThat(isBesideAStop(node, stops))
-            .as("the arrows reach %s on %s", name(node), place)
+            .as("the arrows reach %s on %s", Named.called(node), place)
             .isTrue();
       }
     }
@@ -142,7 +111,7 @@ class KeyboardWalkTest extends WindowTest {
       boolean above = b.getMaxY() <= a.getMinY() + 1;
       boolean before = b.getMaxX() <= a.getMinX() + 1 && b.getMinY() < a.getMaxY() - 1;
       assertThat(above || before && !(b.getMinY() > a.getMinY() + 1))
-          .as("Tab goes back from %s to %s on %s", name(one), name(other), place)
+          .as("Tab goes back from %s to %s on %s", Named.called(one), Named.called(other), place)
           .isFalse();
     }
   }
@@ -187,7 +156,7 @@ class KeyboardWalkTest extends WindowTest {
             stop.requestFocus();
             stop.pseudoClassStateChanged(FOCUS_VISIBLE, true);
             assertThat(look(stop))
-                .as("focus shows on %s on %s", name(stop), place)
+                .as("focus shows on %s on %s", Named.called(stop), place)
                 .isNotEqualTo(without);
             stop.pseudoClassStateChanged(FOCUS_VISIBLE, false);
           }
@@ -215,35 +184,7 @@ class KeyboardWalkTest extends WindowTest {
   }
 
   private void aScreenReaderHasANameForWhateverCanBeUsed(String place) {
-    List<Node> all = everything();
-    List<Node> named =
-        all.stream()
-            .filter(Label.class::isInstance)
-            .map(label -> ((Label) label).getLabelFor())
-            .filter(java.util.Objects::nonNull)
-            .toList();
-    for (Node node : all) {
-      boolean used =
-          node.isFocusTraversable()
-              || node instanceof ButtonBase && node.getStyleClass().contains("key");
-      if (used && !(node instanceof ScrollPane)) {
-        boolean said =
-            !said(node.getAccessibleText()).isEmpty()
-                || node instanceof Labeled labeled && isWords(labeled.getText())
-                || node instanceof TextInputControl field && !said(field.getPromptText()).isEmpty()
-                || named.contains(node);
-        assertThat(said).as("a name for %s on %s", name(node), place).isTrue();
-      }
-    }
-  }
-
-  private static String said(String text) {
-    return text == null ? "" : text.strip();
-  }
-
-  /** A number or a sign alone is no name. */
-  private static boolean isWords(String text) {
-    return said(text).chars().anyMatch(Character::isLetter);
+    assertThat(Named.without(scene().getRoot())).as("without a name on %s", place).isEmpty();
   }
 
   @Test
