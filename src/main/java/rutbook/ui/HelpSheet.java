@@ -1,9 +1,13 @@
 package rutbook.ui;
 
 import java.util.List;
+import javafx.geometry.Pos;
 import javafx.scene.control.Label;
 import javafx.scene.control.ScrollPane;
 import javafx.scene.layout.GridPane;
+import javafx.scene.layout.HBox;
+import javafx.scene.layout.Priority;
+import javafx.scene.layout.Region;
 import javafx.scene.layout.VBox;
 import rutbook.ui.controls.Keys;
 import rutbook.words.HelpWords;
@@ -11,7 +15,7 @@ import rutbook.words.HelpWords;
 /** Help for one page, standing over it: what it is for, how, and what it does not know. */
 final class HelpSheet extends VBox {
   private static final double WIDTH_EM = 44;
-  private static final double ROOM_AROUND = 190;
+  private static final double ROOM_AROUND = 170;
 
   /**
    * @param page the page's name, as its words have it
@@ -47,11 +51,16 @@ final class HelpSheet extends VBox {
             });
     Label title = Keys.label(words.title(page), "page-title");
     title.setId("help-title");
-    getChildren()
-        .addAll(
+    Region gap = new Region();
+    HBox.setHgrow(gap, Priority.ALWAYS);
+    HBox head =
+        new HBox(
+            12,
             title,
-            scroll,
+            gap,
             Keys.key("help-keys", words.keys(), () -> desk.go(new Place.Shortcuts())));
+    head.setAlignment(Pos.CENTER_LEFT);
+    getChildren().addAll(head, scroll);
   }
 
   private static GridPane steps(List<String> how) {
@@ -63,7 +72,7 @@ final class HelpSheet extends VBox {
       number.setMinWidth(USE_PREF_SIZE);
       GridPane.setValignment(number, javafx.geometry.VPos.TOP);
       Label step = Keys.prose(how.get(i));
-      GridPane.setHgrow(step, javafx.scene.layout.Priority.ALWAYS);
+      GridPane.setHgrow(step, Priority.ALWAYS);
       grid.addRow(i, number, step);
     }
     return grid;

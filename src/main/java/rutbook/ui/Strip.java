@@ -29,6 +29,9 @@ final class Strip extends HBox {
   private static final double GAP = 14;
   private static final double BETWEEN = 4;
 
+  /** What rounding to whole pixels may take from a row, so that its last setting does not wrap. */
+  private static final double SLACK = 8;
+
   private final Desk desk;
   private final VBox bikeBox = new VBox(1);
   private final Region divider = new Region();
@@ -75,6 +78,7 @@ final class Strip extends HBox {
     units = notebook.display();
     model = next;
     bikeBox.getChildren().clear();
+    divider.setVisible(next.isPresent());
     if (next.isEmpty()) {
       bikeBox.getChildren().add(Keys.label(desk.text("strip.nobike"), "card-title"));
       nodes.clear();
@@ -164,7 +168,7 @@ final class Strip extends HBox {
             - bikeBox.prefWidth(-1)
             - fold.prefWidth(-1)
             - 3 * GAP
-            - 1;
+            - SLACK;
     settings.setPrefWrapLength(Math.max(1, room));
     List<StripModel.Item> wanted =
         unfolded ? now.items() : now.folded(room + BETWEEN, item -> width(item) + BETWEEN);
@@ -173,22 +177,27 @@ final class Strip extends HBox {
     }
     shown = wanted;
     Background.afterwards(this::requestLayout);
+    Optional<StripModel.Group> before = Optional.empty();
+    double taken = 0;
     for (StripModel.Item item : now.items()) {
       StripSetting node = nodes.get(item.setting().id());
       boolean here = wanted.contains(item);
       node.setVisible(here);
       node.setManaged(here);
-      node.head(here ? heading(wanted, item) : "");
+      if (!here) {
+        node.head("");
+        continue;
+      }
+      double width = width(item) + BETWEEN;
+      boolean newRow = taken + width > room + BETWEEN;
+      boolean newGroup = !before.equals(Optional.of(item.group()));
+      node.head(newRow || newGroup ? desk.text("strip.group." + item.group()) : "");
+      taken = newRow ? width : taken + width;
+      before = Optional.of(item.group());
     }
   }
 
   private double width(StripModel.Item item) {
     return nodes.get(item.setting().id()).prefWidth(-1);
-  }
-
-  private String heading(List<StripModel.Item> wanted, StripModel.Item item) {
-    int place = wanted.indexOf(item);
-    boolean first = unfolded || place == 0 || wanted.get(place - 1).group() != item.group();
-    return first ? desk.text("strip.group." + item.group()) : "";
   }
 }

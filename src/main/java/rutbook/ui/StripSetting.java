@@ -5,13 +5,13 @@ import javafx.scene.AccessibleRole;
 import javafx.scene.control.Button;
 import javafx.scene.control.ContentDisplay;
 import javafx.scene.control.Label;
-import javafx.scene.control.Tooltip;
 import javafx.scene.layout.HBox;
 import javafx.scene.layout.Priority;
 import javafx.scene.layout.Region;
 import javafx.scene.layout.VBox;
 import rutbook.notebook.Role;
 import rutbook.notebook.Sheet;
+import rutbook.ui.controls.Hint;
 import rutbook.ui.controls.Keys;
 import rutbook.ui.controls.RulerSentence;
 import rutbook.ui.controls.RulerView;
@@ -24,7 +24,6 @@ final class StripSetting extends Button {
   private final Label name = Keys.label("", "name");
   private final Label value = Keys.label("", "value");
   private final RulerView ruler = new RulerView(1);
-  private final Tooltip tooltip = new Tooltip();
   private StripModel.Item shown;
 
   StripSetting(Desk desk) {
@@ -42,7 +41,7 @@ final class StripSetting extends Button {
     setGraphic(box);
     getStyleClass().setAll("button", "strip-setting");
     setAccessibleRole(AccessibleRole.BUTTON);
-    setTooltip(tooltip);
+    Hint.on(this, this::hint);
     setOnAction(event -> desk.go(new Place.OfSetting(shown.setting().id())));
     setMinWidth(USE_PREF_SIZE);
   }
@@ -61,11 +60,13 @@ final class StripSetting extends Button {
     setAccessibleText(
         RulerSentence.of(
             desk.words(), desk.settingWords(), sheet, item.setting(), item.reading(), List.of()));
-    tooltip.setText(
-        desk.text(
-            "strip.setting",
-            item.setting().name(),
-            desk.settingWords().reading(item.setting(), item.reading())));
+  }
+
+  private String hint() {
+    return desk.text(
+        "strip.setting",
+        shown.setting().name(),
+        desk.settingWords().reading(shown.setting(), shown.reading()));
   }
 
   private static void mark(javafx.scene.Node node, String style, boolean on) {
@@ -81,8 +82,14 @@ final class StripSetting extends Button {
   }
 
   private String shortName(StripModel.Item item) {
-    return item.setting().role() == Role.OTHER
-        ? item.setting().name()
-        : desk.words().name(item.setting().role());
+    if (item.setting().role() == Role.OTHER) {
+      return item.setting().name();
+    }
+    String name = desk.words().name(item.setting().role());
+    return switch (item.setting().carrier()) {
+      case LEFT -> desk.text("strip.left", name);
+      case RIGHT -> desk.text("strip.right", name);
+      case PAIR, SINGLE -> name;
+    };
   }
 }

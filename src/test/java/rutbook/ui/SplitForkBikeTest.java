@@ -66,7 +66,7 @@ class SplitForkBikeTest extends ApplicationTest {
   @Test
   void eachLegIsNamedAndAReversedAdjusterSaysHowItCounts() {
     assertThat(node("bike-setting-fork-compression").getAccessibleText())
-        .contains("0 to 28 clicks in · left leg");
+        .contains("0 to 28 clicks in from open · left leg");
     assertThat(node("bike-setting-fork-rebound").getAccessibleText())
         .contains("0 to 28 clicks out · right leg");
   }

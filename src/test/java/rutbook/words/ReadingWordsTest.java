@@ -99,7 +99,8 @@ class ReadingWordsTest {
                 OptionalInt.empty()),
             Work.TRACKSIDE);
 
-    assertThat(changes.change(reversed, clicks(4), clicks(6))).isEqualTo("4 → 6 in (2 firmer)");
+    assertThat(changes.change(reversed, clicks(4), clicks(6)))
+        .isEqualTo("4 → 6 in from open (2 firmer)");
   }
 
   @Test

@@ -40,6 +40,7 @@ abstract class Form extends VBox {
   private final Label error = Keys.prose("", "error");
   private final Fields fields;
   private final Answers answers;
+  private Node last;
   private int row;
   private int column;
 
@@ -103,12 +104,17 @@ abstract class Form extends VBox {
   }
 
   private <A extends Ask<?>> A place(A ask, int span) {
+    boolean beside = column == 1 && span == 1;
+    if (beside && last instanceof Ask<?> left) {
+      ask.levelWith(left);
+    }
     asks.add(ask);
     add(ask, span);
     return ask;
   }
 
   private void add(Node node, int span) {
+    last = node;
     if (column + span > 2) {
       column = 0;
       row++;

@@ -49,6 +49,7 @@ final class Rows {
     VBox box = new VBox(12, Keys.prose(title, "card-title"));
     box.getChildren().addAll(lines);
     box.getStyleClass().add("wash");
+    box.setMaxHeight(Region.USE_PREF_SIZE);
     return box;
   }
 

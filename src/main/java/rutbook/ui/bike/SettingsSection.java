@@ -23,6 +23,7 @@ import rutbook.ui.controls.RulerView;
 /** Every setting of the sheet with its stops, and what is on the bike now. */
 final class SettingsSection extends Section {
   private static final double RULER_WIDTH = 460;
+  private static final double LEAST_RULER = 96;
 
   private final TwoSides sides = new TwoSides();
 
@@ -80,6 +81,7 @@ final class SettingsSection extends Section {
     Ruler ruler = Ruler.of(model.sheet(), setting, now).in(desk().desk().settingWords().display());
     RulerView view = new RulerView(1);
     view.show(model.baseline(setting).map(ruler::withBaseline).orElse(ruler));
+    view.setMinWidth(LEAST_RULER);
     view.setMaxWidth(RULER_WIDTH);
     HBox.setHgrow(view, Priority.ALWAYS);
     Label value = Keys.label(desk().words().readings().reading(setting, now), "number");

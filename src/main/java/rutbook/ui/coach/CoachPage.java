@@ -20,6 +20,7 @@ import rutbook.notebook.Source;
 import rutbook.notebook.Timeline;
 import rutbook.ui.Desk;
 import rutbook.ui.FilePicker;
+import rutbook.ui.NoBike;
 import rutbook.ui.Page;
 import rutbook.ui.Place;
 import rutbook.ui.controls.Keys;
@@ -103,8 +104,10 @@ public final class CoachPage extends Page {
     List<Entry.HandedOver> handed =
         bike.map(it -> desk().timeline(it.id()).entries(Entry.HandedOver.class)).orElse(List.of());
     if (handed.isEmpty()) {
-      String text = desk().text(bike.isEmpty() ? "coach.nobike" : "coach.nothing");
-      return List.of(Keys.prose(text, "wash"));
+      return List.of(
+          bike.isEmpty()
+              ? new NoBike(desk(), desk().text("coach.nobike"))
+              : Keys.prose(desk().text("coach.nothing"), "wash"));
     }
     List<Node> rows = new ArrayList<>();
     Timeline timeline = desk().timeline(bike.orElseThrow().id());

@@ -1,5 +1,7 @@
 package rutbook.ui.controls;
 
+import java.util.List;
+import javafx.geometry.Pos;
 import javafx.scene.Node;
 import javafx.scene.control.Label;
 import javafx.scene.layout.VBox;
@@ -25,6 +27,24 @@ public abstract class Ask<T> extends VBox {
     answer.setAccessibleText(label.getText());
     label.setLabelFor(answer);
     getChildren().add(answer);
+  }
+
+  /** Stands beside another: both controls on one line, however many lines the labels take. */
+  public final void levelWith(Ask<?> other) {
+    for (Label each : List.of(label, other.label)) {
+      each.setAlignment(Pos.BOTTOM_LEFT);
+      each.widthProperty()
+          .addListener(
+              (width, before, now) -> {
+                double taller = Math.max(lines(label), lines(other.label));
+                label.setMinHeight(taller);
+                other.label.setMinHeight(taller);
+              });
+    }
+  }
+
+  private static double lines(Label label) {
+    return label.prefHeight(label.getWidth());
   }
 
   /** Without the label on top, where a heading says the same; it stays for the screen reader. */

@@ -11,6 +11,7 @@ import javafx.scene.layout.GridPane;
 import javafx.scene.layout.Priority;
 import javafx.scene.layout.Region;
 import javafx.scene.layout.VBox;
+import javafx.scene.text.Text;
 import javafx.scene.text.TextAlignment;
 import rutbook.words.Table;
 
@@ -67,13 +68,28 @@ public final class WordTable extends VBox {
       } else {
         boolean head = row == 0;
         cell.setWrapText(head);
-        cell.setMinWidth(head ? LEAST_HEAD : Region.USE_PREF_SIZE);
+        cell.setMinWidth(Region.USE_PREF_SIZE);
+        if (head) {
+          cell.fontProperty().addListener((font, before, now) -> cell.setMinWidth(longest(cell)));
+          cell.setMinWidth(longest(cell));
+        }
         cell.setTextAlignment(TextAlignment.RIGHT);
         GridPane.setHalignment(cell, HPos.RIGHT);
       }
       GridPane.setValignment(cell, row == 0 ? VPos.BOTTOM : VPos.CENTER);
       grid.add(cell, column, row);
     }
+  }
+
+  /** A head breaks between its words and never within one. */
+  private static double longest(Label head) {
+    double most = LEAST_HEAD;
+    for (String word : head.getText().split(" ")) {
+      Text text = new Text(word);
+      text.setFont(head.getFont());
+      most = Math.max(most, Math.ceil(text.getLayoutBounds().getWidth()) + 1);
+    }
+    return most;
   }
 
   /** Columns where they fit; what they need is only known while they are shown. */

@@ -10,7 +10,6 @@ import javafx.scene.Node;
 import javafx.scene.control.Label;
 import javafx.scene.layout.HBox;
 import javafx.scene.layout.Priority;
-import javafx.scene.layout.Region;
 import javafx.scene.layout.VBox;
 import rutbook.edit.SessionEdit;
 import rutbook.notebook.Carrier;
@@ -30,6 +29,9 @@ import rutbook.units.Amount;
 
 /** Whether what is on the bike is what the notebook says: touched "as noted", or counted. */
 final class CheckTab extends VBox {
+  /** Wider than this the keys would stand too far from what they are about. */
+  private static final double WIDEST_EM = 66;
+
   private final Desk desk;
   private final Map<SettingId, Reading> seen = new LinkedHashMap<>();
   private final VBox rows = new VBox(6);
@@ -40,6 +42,7 @@ final class CheckTab extends VBox {
   CheckTab(Desk desk) {
     super(10);
     this.desk = desk;
+    setMaxWidth(WIDEST_EM * desk.em());
     setId("check-tab");
     foot.setAlignment(Pos.CENTER_LEFT);
     Label hint = Keys.prose(desk.text("check.hint"), "soft");
@@ -109,19 +112,17 @@ final class CheckTab extends VBox {
 
   private Node line(Setting setting) {
     Reading noted = SessionModel.reading(noted(model), setting);
-    var name = Keys.label(setting.name(), "strong");
-    name.setStyle("-fx-min-width: 16em;");
-    var says = Keys.label(desk.settingWords().reading(setting, noted), "number");
-    says.setStyle("-fx-min-width: 10em;");
-    Region gap = new Region();
-    HBox.setHgrow(gap, Priority.ALWAYS);
+    Label name = Keys.prose(setting.name(), "strong", "check-name");
+    Label says = Keys.prose(desk.settingWords().reading(setting, noted), "number", "check-says");
+    Label state = state(setting, noted);
+    HBox.setHgrow(state, Priority.ALWAYS);
+    state.setMaxWidth(Double.MAX_VALUE);
     HBox line =
         new HBox(
             10,
             name,
             says,
-            state(setting, noted),
-            gap,
+            state,
             Keys.key(
                 "noted-" + setting.id(), desk.text("check.as.noted"), () -> found(setting, noted)));
     for (Side side : sides(setting)) {
@@ -142,15 +143,15 @@ final class CheckTab extends VBox {
     return setting.carrier() == Carrier.PAIR ? List.of(Side.values()) : List.of(Side.LEFT);
   }
 
-  private Node state(Setting setting, Reading noted) {
+  private Label state(Setting setting, Reading noted) {
     Optional<Reading> found = Optional.ofNullable(seen.get(setting.id()));
     if (found.isEmpty()) {
       return Keys.label("");
     }
     if (found.get().sameAs(noted)) {
-      return Keys.label(desk.text("check.same"), "blue");
+      return Keys.prose(desk.text("check.same"), "blue");
     }
-    return Keys.label(
+    return Keys.prose(
         desk.text(
             "check.differs",
             desk.settingWords().reading(setting, found.get()),

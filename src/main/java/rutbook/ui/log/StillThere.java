@@ -26,6 +26,9 @@ import rutbook.ui.controls.Severity;
 final class StillThere extends VBox {
   private static final int WORST = 5;
 
+  /** Wider than this a name would stand too far from its keys. */
+  private static final double WIDEST_EM = 44;
+
   private final Desk desk;
   private final Consumer<Feel> noted;
   private final Consumer<Feel> takenBack;
@@ -38,6 +41,7 @@ final class StillThere extends VBox {
     this.noted = noted;
     this.takenBack = takenBack;
     setId("feel-still");
+    setMaxWidth(WIDEST_EM * desk.em());
   }
 
   void show(FeelModel model) {

@@ -25,19 +25,19 @@ final class GateBox extends VBox {
     setId("gate-" + gate.gate());
     getStyleClass().add("caution");
     getChildren().add(Keys.prose(words.gate(gate)));
-    FlowPane keys = new FlowPane(8, 8);
+    FlowPane keys = new FlowPane(6, 6);
     because()
         .ifPresent(
             place ->
                 keys.getChildren()
                     .add(
-                        Keys.key(
+                        Keys.smallKey(
                             "gate-see-" + gate.gate(),
                             desk.text("next.clear." + gate.gate()),
                             () -> desk.go(place))));
     if (!gate.blocks()) {
       keys.getChildren()
-          .add(Keys.key("gate-pass-" + gate.gate(), desk.text("next.pass"), this::askWhy));
+          .add(Keys.smallKey("gate-pass-" + gate.gate(), desk.text("next.pass"), this::askWhy));
     }
     getChildren().add(keys);
   }

@@ -24,6 +24,7 @@ import rutbook.reasoning.NextChange;
 import rutbook.reasoning.RuleBook;
 import rutbook.reasoning.Suggestion;
 import rutbook.ui.Desk;
+import rutbook.ui.NoBike;
 import rutbook.ui.Page;
 import rutbook.ui.RiddenBox;
 import rutbook.ui.controls.Keys;
@@ -54,7 +55,7 @@ public final class NextPage extends Page {
     after.setId("next-after");
     leftColumn = column(left);
     leftColumn.setMinWidth(250);
-    leftColumn.setPrefWidth(280);
+    leftColumn.setPrefWidth(300);
     Region rightColumn = column(right);
     HBox.setHgrow(rightColumn, Priority.ALWAYS);
     HBox columns = new HBox(16, leftColumn, rightColumn);
@@ -80,7 +81,9 @@ public final class NextPage extends Page {
     if (bike.isEmpty()) {
       after.setText(desk().text("next.nobike"));
       left.getChildren().clear();
-      right.getChildren().clear();
+      right.getChildren().setAll(new NoBike(desk(), desk().text("next.nobike.more")));
+      leftColumn.setVisible(false);
+      leftColumn.setManaged(false);
       return;
     }
     after.setText(after(notebook, bike.get().id()));
@@ -197,7 +200,7 @@ public final class NextPage extends Page {
         String said = desk().text("next.put.off", words.suggestion(each), putOff.get());
         right.getChildren().add(Keys.prose(said, "soft"));
       } else {
-        right.getChildren().add(new SuggestionCard(desk(), each, i, first));
+        right.getChildren().add(new SuggestionCard(desk(), each, next.now(), i, first));
         first = false;
       }
     }

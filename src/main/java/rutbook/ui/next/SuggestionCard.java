@@ -7,25 +7,33 @@ import javafx.scene.control.Label;
 import javafx.scene.control.TextField;
 import javafx.scene.control.ToggleButton;
 import javafx.scene.layout.FlowPane;
+import javafx.scene.layout.GridPane;
 import javafx.scene.layout.HBox;
+import javafx.scene.layout.Priority;
 import javafx.scene.layout.VBox;
+import rutbook.drawing.EffectLine;
 import rutbook.drawing.Ruler;
 import rutbook.notebook.Entry;
 import rutbook.notebook.NotebookException;
 import rutbook.notebook.Reading;
 import rutbook.notebook.Timeline;
+import rutbook.reasoning.Bother;
 import rutbook.reasoning.Suggestion;
 import rutbook.reasoning.Trial;
 import rutbook.ui.Desk;
 import rutbook.ui.Place;
 import rutbook.ui.controls.Keys;
 import rutbook.ui.controls.RulerView;
+import rutbook.ui.fx.DrawingView;
 import rutbook.words.ReasoningWords;
 
 /** One proposal: where the setting goes, how sure, why, what it may cost; taken or not now. */
 final class SuggestionCard extends VBox {
   /** The rule and the own motos behind the greatest help are said at once, the rest on asking. */
   private static final int SPOKEN = 2;
+
+  private static final double EFFECT_WIDTH = 150;
+  private static final double EFFECT_HEIGHT = 18;
 
   private final Desk desk;
   private final Suggestion suggestion;
@@ -34,11 +42,16 @@ final class SuggestionCard extends VBox {
   private final Label error = Keys.prose("", "error");
   private final ToggleButton evidence;
   private final List<String> why;
+  private final List<Bother> now;
 
-  SuggestionCard(Desk desk, Suggestion suggestion, int place, boolean first) {
+  /**
+   * @param now what bothers with the setup as it is
+   */
+  SuggestionCard(Desk desk, Suggestion suggestion, List<Bother> now, int place, boolean first) {
     super(8);
     this.desk = desk;
     this.suggestion = suggestion;
+    this.now = now;
     this.words = new ReasoningWords(desk.phrases());
     setId("suggestion-" + place);
     getStyleClass().add("card");
@@ -58,7 +71,8 @@ final class SuggestionCard extends VBox {
     int shifts = 1 + suggestion.shifts().size();
     int effort = reasons.size() - (suggestion.room().isPresent() ? 2 : 1);
     why = reasons.subList(shifts, effort);
-    add(reasons.subList(0, shifts), "strong");
+    getChildren().add(Keys.prose(sentence(reasons.get(0)), "strong"));
+    getChildren().add(effects(reasons.subList(1, shifts)));
     add(reasons.subList(effort, reasons.size()), "soft");
     error.managedProperty().bind(error.textProperty().isNotEmpty());
     error.setId("suggestion-error-" + place);
@@ -79,6 +93,34 @@ final class SuggestionCard extends VBox {
 
   private void add(List<String> said, String style) {
     said.forEach(each -> getChildren().add(Keys.prose(sentence(each), style)));
+  }
+
+  /** Each complaint with a line from 0 to 5: where it is, and where it is expected. */
+  private GridPane effects(List<String> said) {
+    GridPane rows = new GridPane();
+    rows.setHgap(14);
+    rows.setVgap(4);
+    for (int i = 0; i < said.size(); i++) {
+      Suggestion.Shift shift = suggestion.shifts().get(i);
+      DrawingView line = new DrawingView();
+      line.show(
+          EffectLine.of(
+              now(shift), shift.mean(), shift.low(), shift.high(), EFFECT_WIDTH, EFFECT_HEIGHT));
+      line.setMinSize(EFFECT_WIDTH, EFFECT_HEIGHT);
+      Label text = Keys.prose(sentence(said.get(i)));
+      GridPane.setHgrow(text, Priority.SOMETIMES);
+      rows.addRow(i, line, text);
+    }
+    return rows;
+  }
+
+  /** What is not among the complaints of now is not there. */
+  private double now(Suggestion.Shift shift) {
+    return now.stream()
+        .filter(bother -> bother.complaint().equals(shift.complaint()))
+        .mapToDouble(bother -> Math.max(0, bother.expected()))
+        .findFirst()
+        .orElse(0);
   }
 
   private String sentence(String text) {

@@ -18,6 +18,7 @@ import rutbook.notebook.Outcome;
 import rutbook.rebuild.Plan;
 import rutbook.rebuild.Step;
 import rutbook.ui.Desk;
+import rutbook.ui.NoBike;
 import rutbook.ui.Page;
 import rutbook.ui.Place;
 import rutbook.ui.controls.Keys;
@@ -58,7 +59,7 @@ public final class RebuildPage extends Page {
     body.getChildren().clear();
     if (bike.isEmpty()) {
       closeForm();
-      body.getChildren().add(noBike());
+      body.getChildren().add(new NoBike(desk(), desk().text("rebuild.nobike")));
       return;
     }
     for (Entry.RebuildJob job : Jobs.open(notebook, bike.get().id())) {
@@ -78,16 +79,6 @@ public final class RebuildPage extends Page {
       askMeter = false;
       meter();
     }
-  }
-
-  private Node noBike() {
-    VBox box =
-        new VBox(
-            10,
-            Keys.prose(desk().text("rebuild.nobike")),
-            Keys.mainKey("rebuild-bike", desk().text("log.empty.make"), this::toTheBike));
-    box.getStyleClass().add("wash");
-    return box;
   }
 
   private void toTheBike() {
