@@ -42,6 +42,7 @@ final class SideList extends VBox {
     none = Keys.prose(desk.text("compare.search.none"), "soft");
     none.managedProperty().bind(none.visibleProperty());
     list.setId("compare-options");
+    list.setAccessibleText(desk.text("compare.sides"));
     list.setFixedCellSize(44);
     list.setCellFactory(view -> new Cell());
     list.setMinHeight(0);

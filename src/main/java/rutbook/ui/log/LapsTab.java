@@ -18,6 +18,7 @@ import rutbook.notebook.Lap;
 import rutbook.notebook.Moto;
 import rutbook.notebook.MotoId;
 import rutbook.ui.Desk;
+import rutbook.ui.controls.Hint;
 import rutbook.ui.controls.Keys;
 import rutbook.words.ImportWords;
 
@@ -89,8 +90,8 @@ final class LapsTab extends VBox {
         key.setText(desk.words().lap(lap.millis()) + " " + desk.text("laps.dropped"));
         key.setOpacity(0.7);
       }
-      key.setTooltip(
-          new javafx.scene.control.Tooltip(desk.text(lap.counts() ? "laps.drop" : "laps.keep")));
+      key.setAccessibleText(desk.text("laps.said", i + 1, key.getText()));
+      Hint.on(key, () -> desk.text(lap.counts() ? "laps.drop" : "laps.keep"));
       laps.getChildren().add(key);
     }
     if (ride.lapsThatCount() == 0) {

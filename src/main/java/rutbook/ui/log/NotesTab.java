@@ -61,8 +61,11 @@ final class NotesTab extends VBox {
                 takeAir();
               }
             });
+    air.setAccessibleText(desk.text("notes.air"));
     note.setId("notes-note");
+    note.setAccessibleText(desk.text("notes.note"));
     motoNote.setId("notes-moto-note");
+    motoNote.accessibleTextProperty().bind(motoTitle.textProperty());
     for (TextArea area : List.of(note, motoNote)) {
       area.setPrefRowCount(3);
       area.setWrapText(true);
@@ -168,6 +171,7 @@ final class NotesTab extends VBox {
                           now.air(),
                           now.ready())));
       key.getStyleClass().add("digit");
+      key.setAccessibleText(desk.text("session.roughness", i));
       key.setSelected(on);
       keys.add(key);
     }
