@@ -21,10 +21,12 @@ import rutbook.file.SettingsFile;
 import rutbook.json.JsonException;
 import rutbook.json.SetupJson;
 import rutbook.report.CardHtml;
+import rutbook.report.PngPicture;
 import rutbook.share.GuestFile;
 import rutbook.share.GuestShelf;
 import rutbook.share.SetupFile;
 import rutbook.ui.OutsideFiles;
+import rutbook.ui.fx.Snapshot;
 import rutbook.words.FileWords;
 import rutbook.words.JsonWords;
 import rutbook.words.Phrases;
@@ -202,6 +204,23 @@ final class DiskOutside implements OutsideFiles {
           kept.keySet().stream().filter(it -> !it.equals(fingerprint)).findFirst().orElseThrow());
     }
     worker.execute(() -> mappings.store(kept));
+  }
+
+  @Override
+  public void picture(Path path, Snapshot picture, boolean replace, Consumer<Pictured> answer) {
+    worker.execute(
+        () -> {
+          Pictured done =
+              disk.exists(path) && !replace ? new Pictured.There(path) : written(path, picture);
+          window.execute(() -> answer.accept(done));
+        });
+  }
+
+  private Pictured written(Path path, Snapshot picture) {
+    byte[] bytes = PngPicture.of(picture.width(), picture.height(), picture.argb());
+    return new DurableFile(disk)
+        .write(path, bytes)
+        .<Pictured>fold(Pictured.Done::new, fault -> new Pictured.Refused(words.sentence(fault)));
   }
 
   @Override

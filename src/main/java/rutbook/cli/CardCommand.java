@@ -68,7 +68,11 @@ final class CardCommand extends RutbookCommand.OnNotebook {
       return cards.card(subject);
     }
     FullComparison comparison =
-        FullComparison.of(opened.timeline(), subject, references.subject(second.get()));
+        FullComparison.of(
+            opened.notebook().shelf(),
+            opened.timeline(),
+            subject,
+            references.subject(second.get()));
     return cards.card(comparison, opened.effects(opened.effects(), comparison.sides()));
   }
 

@@ -7,6 +7,7 @@ import rutbook.compare.TrackDifference;
 import rutbook.compare.TrackDifference.Verdict;
 import rutbook.compare.TwoTracks;
 import rutbook.words.ComparedWords;
+import rutbook.words.ExplainWords;
 
 /** What a comparison says besides the two setups: laps, curves, two tracks, and history. */
 final class ComparedPages {
@@ -21,12 +22,21 @@ final class ComparedPages {
   }
 
   void more(FullComparison comparison) {
+    explained(comparison);
     terminal.line(2, words.laps(comparison.laps()));
     if (comparison.laps().result().isPresent()) {
       terminal.line(4, words.noise(comparison.laps()));
     }
     words.reserve(comparison.curves()).forEach(line -> terminal.line(2, line));
     comparison.tracks().ifPresent(this::tracks);
+  }
+
+  private void explained(FullComparison comparison) {
+    ExplainWords explaining = new ExplainWords(opened.phrases());
+    if (!comparison.explained().isEmpty()) {
+      terminal.line(2, explaining.title());
+      explaining.sentences(comparison.explained()).forEach(line -> terminal.line(4, line));
+    }
   }
 
   private void tracks(TwoTracks tracks) {

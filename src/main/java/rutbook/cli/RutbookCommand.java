@@ -321,7 +321,8 @@ public final class RutbookCommand implements Runnable {
       References references = new References(opened);
       Subject before = references.subject(from);
       Subject after = references.subject(to);
-      FullComparison comparison = FullComparison.of(opened.timeline(), before, after);
+      FullComparison comparison =
+          FullComparison.of(opened.notebook().shelf(), opened.timeline(), before, after);
       MoveEffects effects = opened.effects();
       return answer(
           opened,

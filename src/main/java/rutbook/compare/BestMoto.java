@@ -1,6 +1,5 @@
 package rutbook.compare;
 
-import java.util.Comparator;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -19,12 +18,6 @@ import rutbook.notebook.TrackId;
  * @param moto counted from 0
  */
 public record BestMoto(Entry.Session session, int moto) {
-  private static final Comparator<BestMoto> BETTER =
-      Comparator.comparing((BestMoto best) -> !best.report().doubtful())
-          .thenComparingInt(best -> best.report().trust().orElse(0))
-          .thenComparing(best -> !best.report().feel().isEmpty())
-          .thenComparing(Comparator.comparingInt(BestMoto::discomfort).reversed());
-
   /** Empty when no moto was ridden there. */
   public static Optional<BestMoto> at(Timeline timeline, TrackId track) {
     return Optional.ofNullable(ofEach(timeline).get(track));
@@ -56,7 +49,20 @@ public record BestMoto(Entry.Session session, int moto) {
   }
 
   private static BestMoto better(BestMoto best, BestMoto next) {
-    return BETTER.compare(next, best) >= 0 ? next : best;
+    return compare(next, best) >= 0 ? next : best;
+  }
+
+  /** Without boxing: ten thousand sessions are gone through at once. */
+  private static int compare(BestMoto one, BestMoto other) {
+    Report first = one.report();
+    Report second = other.report();
+    int sure = Boolean.compare(second.doubtful(), first.doubtful());
+    int trust = Integer.compare(first.trust().orElse(0), second.trust().orElse(0));
+    if (sure != 0 || trust != 0) {
+      return sure != 0 ? sure : trust;
+    }
+    int noted = Boolean.compare(second.feel().isEmpty(), first.feel().isEmpty());
+    return noted != 0 ? noted : Integer.compare(other.discomfort(), one.discomfort());
   }
 
   private Report report() {

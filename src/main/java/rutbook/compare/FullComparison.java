@@ -1,19 +1,36 @@
 package rutbook.compare;
 
+import java.util.List;
 import java.util.Optional;
+import rutbook.notebook.Shelf;
 import rutbook.notebook.Timeline;
 import rutbook.notebook.Track;
 
 /**
- * A comparison with all that bears on it: laps, the fork's curves, and, for two tracks, all their
- * sessions.
+ * A comparison with all that bears on it: what sag and conditions explain, laps, the fork's curves,
+ * and, for two tracks, all their sessions.
  */
 public record FullComparison(
-    Comparison sides, LapComparison laps, CurvePair curves, Optional<TwoTracks> tracks) {
+    Comparison sides,
+    List<Explanation> explained,
+    LapComparison laps,
+    CurvePair curves,
+    Optional<TwoTracks> tracks) {
 
-  public static FullComparison of(Timeline timeline, Subject from, Subject to) {
+  public FullComparison {
+    explained = List.copyOf(explained);
+  }
+
+  /**
+   * Both sides and what bears on them.
+   *
+   * @param shelf has the oils
+   */
+  public static FullComparison of(Shelf shelf, Timeline timeline, Subject from, Subject to) {
+    Comparison sides = Comparison.of(from, to);
     return new FullComparison(
-        Comparison.of(from, to),
+        sides,
+        Explaining.of(shelf, timeline, sides),
         LapComparison.of(timeline, from.choice(), to.choice()),
         CurvePair.of(from, to),
         tracks(timeline, from.choice(), to.choice()));

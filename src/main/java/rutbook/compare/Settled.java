@@ -5,7 +5,6 @@ import java.util.List;
 import java.util.Map;
 import rutbook.notebook.Change;
 import rutbook.notebook.End;
-import rutbook.notebook.Entry;
 import rutbook.notebook.Placed;
 import rutbook.notebook.Reading;
 import rutbook.notebook.Setting;
@@ -21,6 +20,7 @@ final class Settled {
   private final List<Setting> settings;
   private final Reading[][] readings;
   private final double[][] hours;
+  private final int[] order;
 
   /**
    * @param ages hours since its end's oil, for every session
@@ -32,15 +32,23 @@ final class Settled {
     this.settings = settings;
     this.readings = new Reading[settings.size()][motos.size()];
     this.hours = new double[2][motos.size()];
+    this.order = new int[motos.size()];
     Map<SettingId, Integer> places = new HashMap<>();
     for (int i = 0; i < settings.size(); i++) {
       places.put(settings.get(i).id(), i);
     }
     for (int i = 0; i < motos.size(); i++) {
       fold(motos.get(i), i, places);
-      Entry.Session session = motos.get(i).session();
-      hours[0][i] = ages.hours(End.FRONT, session);
-      hours[1][i] = ages.hours(End.REAR, session);
+      order[i] = motos.get(i).moto();
+    }
+    age(ages, ages.places(one.settled()), 0);
+    age(ages, ages.places(other.settled()), first);
+  }
+
+  private void age(WithoutDrift.OilAge ages, int[] places, int from) {
+    for (int i = 0; i < places.length; i++) {
+      hours[0][from + i] = ages.front(places[i]);
+      hours[1][from + i] = ages.rear(places[i]);
     }
   }
 
@@ -73,27 +81,39 @@ final class Settled {
     Setting setting = settings.get(place);
     double[] ages = hours[setting.role().end() == End.FRONT ? 0 : 1];
     double[] value = new double[motos.size()];
-    double[] since = new double[motos.size()];
-    int[] order = new int[motos.size()];
     int known = 0;
-    int ofFirst = 0;
     Reading before = null;
     double said = Double.NaN;
-    for (int i = 0; i < motos.size(); i++) {
+    for (int i = 0; i < value.length; i++) {
       Reading reading = readings[place][i];
       if (reading != before) {
         said = reading == null ? Double.NaN : Spread.value(setting, reading);
         before = reading;
       }
-      if (!Double.isNaN(said)) {
-        value[known] = said;
-        since[known] = ages[i];
-        order[known] = motos.get(i).moto();
-        known++;
+      value[i] = said;
+      known += Double.isNaN(said) ? 0 : 1;
+    }
+    return known == value.length
+        ? new Points(value, ages, order, known, first)
+        : known(value, ages, known);
+  }
+
+  /** Those of which the setting is known, where it is not known of all. */
+  private Points known(double[] all, double[] ages, int known) {
+    double[] value = new double[known];
+    double[] since = new double[known];
+    int[] place = new int[known];
+    int ofFirst = 0;
+    int at = 0;
+    for (int i = 0; i < all.length; i++) {
+      if (!Double.isNaN(all[i])) {
+        value[at] = all[i];
+        since[at] = ages[i];
+        place[at++] = order[i];
         ofFirst += i < first ? 1 : 0;
       }
     }
-    return new Points(value, since, order, known, ofFirst);
+    return new Points(value, since, place, known, ofFirst);
   }
 
   /**

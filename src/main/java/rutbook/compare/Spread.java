@@ -2,6 +2,7 @@ package rutbook.compare;
 
 import java.math.BigDecimal;
 import java.math.MathContext;
+import java.util.Arrays;
 import java.util.Optional;
 import rutbook.notebook.Reading;
 import rutbook.notebook.Setting;
@@ -18,13 +19,18 @@ public record Spread(int sessions, Amount least, Amount median, Amount most) {
   private static final MathContext DIGITS = new MathContext(10);
 
   static Spread of(Setting setting, double[] values) {
-    Summary summary = Summary.of(values);
+    double[] sorted = values.clone();
+    Arrays.sort(sorted);
     Unit unit = setting.scale().step().unit();
+    Amount least = amount(sorted[0], unit);
+    if (sorted[0] == sorted[sorted.length - 1]) {
+      return new Spread(values.length, least, least, least);
+    }
     return new Spread(
         values.length,
-        amount(summary.least(), unit),
-        amount(summary.median(), unit),
-        amount(summary.most(), unit));
+        least,
+        amount(Summary.medianOfSorted(sorted), unit),
+        amount(sorted[sorted.length - 1], unit));
   }
 
   static Amount amount(double value, Unit unit) {

@@ -121,14 +121,12 @@ public record Subject(
   /** The best moto at a track; empty when nothing was ridden there. */
   public static Optional<Subject> best(Timeline timeline, Track track) {
     return BestMoto.at(timeline, track.id())
-        .map(
-            best ->
-                ridden(
-                    timeline,
-                    new Choice.BestOf(best.session(), track, best.moto()),
-                    best.session(),
-                    track,
-                    best.moto()));
+        .map(best -> of(timeline, new Choice.BestOf(best.session(), track, best.moto())));
+  }
+
+  /** The best moto at a track, once it is found. */
+  public static Subject of(Timeline timeline, Choice.BestOf best) {
+    return ridden(timeline, best, best.session(), best.track(), best.moto());
   }
 
   private static Subject ridden(

@@ -1,16 +1,11 @@
 package rutbook.compare;
 
 import java.util.ArrayList;
-import java.util.HashMap;
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
-import rutbook.notebook.End;
 import rutbook.notebook.Entry;
-import rutbook.notebook.EntryId;
 import rutbook.notebook.Hours;
-import rutbook.notebook.ServiceItem;
 import rutbook.notebook.ServiceKind;
 import rutbook.notebook.Timeline;
 import rutbook.stats.LeastSquares;
@@ -42,36 +37,48 @@ public record WithoutDrift(Amount by, Amount low, Amount high, Set<Drift> taken)
     return low.value().signum() > 0 || high.value().signum() < 0;
   }
 
-  /** Hours since its end's oil, for every session of a timeline. */
+  /** Hours since its end's oil, for every entry of a timeline. */
   static final class OilAge {
-    private final Map<EntryId, Double> front;
-    private final Map<EntryId, Double> rear;
+    private final Timeline timeline;
+    private final double[] front;
+    private final double[] rear;
 
     OilAge(Timeline timeline) {
+      this.timeline = timeline;
       Hours hours = timeline.hours();
       front = at(timeline, hours, ServiceKind.FORK_OIL);
       rear = at(timeline, hours, ServiceKind.SHOCK_OIL);
     }
 
-    private static Map<EntryId, Double> at(Timeline timeline, Hours hours, ServiceKind kind) {
-      Map<EntryId, Double> ages = new HashMap<>();
-      Optional<ServiceItem> item =
-          timeline.bike().latestSheet().services().stream()
-              .filter(each -> each.kind() == kind)
-              .findFirst();
-      if (item.isPresent()) {
-        double[] since = hours.sinceAtEach(item.get());
-        List<Entry> entries = timeline.entries();
-        for (int i = 0; i < since.length; i++) {
-          ages.put(entries.get(i).id(), since[i]);
-        }
-      }
-      return ages;
+    /** All zero where the sheet has no such item. */
+    private static double[] at(Timeline timeline, Hours hours, ServiceKind kind) {
+      return timeline.bike().latestSheet().services().stream()
+          .filter(each -> each.kind() == kind)
+          .findFirst()
+          .map(hours::sinceAtEach)
+          .orElseGet(() -> new double[timeline.entries().size()]);
     }
 
-    double hours(End end, Entry.Session session) {
-      Map<EntryId, Double> ages = end == End.FRONT ? front : rear;
-      return ages.getOrDefault(session.id(), 0.0);
+    /** Where sessions of the timeline, in its order, stand among its entries: found in one pass. */
+    int[] places(List<BestMoto> motos) {
+      List<Entry> entries = timeline.entries();
+      int[] places = new int[motos.size()];
+      int place = 0;
+      for (int i = 0; i < places.length; i++) {
+        while (entries.get(place) != motos.get(i).session()) {
+          place++;
+        }
+        places[i] = place;
+      }
+      return places;
+    }
+
+    double front(int place) {
+      return front[place];
+    }
+
+    double rear(int place) {
+      return rear[place];
     }
   }
 

@@ -89,6 +89,20 @@ public final class GasFigures {
     return inputs.figure(() -> moved(gauge, set, new Outside(low, cold, high, warm).pressures()));
   }
 
+  /**
+   * By what share the air trapped in a spring fork pushes more where it was bled higher up or lower
+   * down, at any place of the travel: it pushes in proportion to the air it was closed in with.
+   * Below zero is less; the day's weather is left out.
+   */
+  public static Figure<Double> bledAt(Amount before, Amount after) {
+    Inputs inputs = new Inputs();
+    double low =
+        inputs.orAssume(Quantity.ALTITUDE, Optional.of(before), ALTITUDE, Assumed.SEA_LEVEL, 0);
+    double high =
+        inputs.orAssume(Quantity.ALTITUDE, Optional.of(after), ALTITUDE, Assumed.SEA_LEVEL, 0);
+    return inputs.figure(() -> Atmosphere.pressureAt(high) / Atmosphere.pressureAt(low) - 1);
+  }
+
   private static double kelvin(Inputs inputs, Optional<Amount> temperature) {
     return inputs.required(
         Quantity.AIR_TEMPERATURE, Optional.empty(), temperature, Need.Why.NOT_NOTED, TEMPERATURE);

@@ -80,6 +80,30 @@ public final class OilFigures {
   }
 
   /**
+   * What warmer or colder air does to the oil in a fork, and another oil with it: the first is
+   * taken to be at {@link #RIDING}, the second as much warmer or colder than that as the air is.
+   */
+  public static Figure<Ratio> inAir(Oil old, Oil now, Amount airBefore, Amount airAfter) {
+    double after = RIDING.si() + airAfter.si() - airBefore.si();
+    if (!(after >= OilLine.COLDEST && after <= OilLine.HOTTEST)) {
+      return Figure.lacks(Need.of(Quantity.OIL_TEMPERATURE, Need.Why.BEYOND_ANY_BIKE));
+    }
+    Figure<Ratio> ratio =
+        line(old)
+            .then(
+                before ->
+                    line(now)
+                        .map(
+                            next ->
+                                new Ratio(
+                                    Si.amount(after, Temperature.CELSIUS, 1),
+                                    viscosity(before, RIDING.si()),
+                                    viscosity(next, after),
+                                    next.viscosityAt(after) / before.viscosityAt(RIDING.si()))));
+    return ratio.then(it -> new Figure.Of<>(it, java.util.Set.of(Assumed.OIL_TEMPERATURE)));
+  }
+
+  /**
    * The line of two oils mixed: always an estimate.
    *
    * @param part of the first by volume, 0 to 1

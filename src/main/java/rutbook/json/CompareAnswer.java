@@ -64,6 +64,7 @@ public final class CompareAnswer {
           .list("effects", EffectFacts.EFFECT, Explained::effects)
           .list("sag", SAG, found -> found.sides().sag())
           .list("feel", FEEL, found -> found.sides().feel())
+          .list("explains", ExplainFacts.EXPLANATION, found -> found.whole().explained())
           .with("laps", ComparedFacts.LAPS, found -> found.whole().laps())
           .with("curves", ComparedFacts.CURVES, found -> found.whole().curves())
           .ifKnown("tracks", ComparedFacts.TRACKS, found -> found.whole().tracks());

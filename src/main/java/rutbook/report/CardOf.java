@@ -3,6 +3,7 @@ package rutbook.report;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import rutbook.compare.Choice;
 import rutbook.compare.Group;
 import rutbook.compare.SagKind;
 import rutbook.compare.Subject;
@@ -74,17 +75,41 @@ final class CardOf {
     return String.join(" · ", said);
   }
 
+  /** What the marks mean. */
   Card.Legend legend(MarkGlyph... marks) {
+    return new Card.Legend(pictures(marks));
+  }
+
+  private List<Card.Picture> pictures(MarkGlyph... marks) {
     List<Card.Picture> pictures = new ArrayList<>();
     for (MarkGlyph mark : marks) {
       pictures.add(picture(mark.drawing(), words.mark(mark)));
     }
+    return pictures;
+  }
+
+  /**
+   * What the marks mean where there are readings.
+   *
+   * @param reading what a reading is here: set this, on the bike now, as it was left
+   */
+  Card.Legend legend(String reading, MarkGlyph... marks) {
+    List<Card.Picture> pictures = new ArrayList<>();
+    pictures.add(picture(MarkGlyph.READING.drawing(), reading));
+    pictures.addAll(pictures(marks));
     return new Card.Legend(pictures);
   }
 
   /** The size of every ruler on a card. */
   RulerDrawing.Size ruler() {
     return RulerDrawing.Size.numbered(RULER_WIDTH, phrases.amounts().numerals(), 1);
+  }
+
+  /** Whether a sag is what a baseline keeps, and nobody measured it. */
+  static boolean keeps(Subject subject, End end, SagKind kind) {
+    return subject.choice() instanceof Choice.OfBaseline it
+        && end == End.REAR
+        && (kind == SagKind.RACE ? it.baseline().raceSag() : it.baseline().freeSag()).isPresent();
   }
 
   static Card.Picture picture(Drawing drawing, String said) {
@@ -107,7 +132,11 @@ final class CardOf {
                 measured ->
                     said.add(
                         words.sag(
-                            end, kind, measured, kind.window(subject.sheet().parts().sag(), end))));
+                            end,
+                            kind,
+                            measured,
+                            keeps(subject, end, kind),
+                            kind.window(subject.sheet().parts().sag(), end))));
       }
     }
     return said.isEmpty() ? List.of(words.say("sag.none")) : said;

@@ -15,6 +15,7 @@ import rutbook.drawing.ChartLayout;
 import rutbook.drawing.Drawing;
 import rutbook.words.ChartWords;
 import rutbook.words.ComparedWords;
+import rutbook.words.ExplainWords;
 
 /** What a comparison's card shows below its settings: laps, the fork's curves, all sessions. */
 final class ComparedBlocks {
@@ -32,12 +33,20 @@ final class ComparedBlocks {
 
   List<Card.Block> of(FullComparison comparison) {
     List<Card.Block> blocks = new ArrayList<>();
+    if (!comparison.explained().isEmpty()) {
+      blocks.add(explained(comparison));
+    }
     if (comparison.laps().result().isPresent()) {
       blocks.add(laps(comparison.laps()));
     }
     curves(comparison).ifPresent(blocks::add);
     comparison.tracks().ifPresent(tracks -> blocks.add(tracks(tracks)));
     return blocks;
+  }
+
+  private Card.Lines explained(FullComparison comparison) {
+    ExplainWords explaining = new ExplainWords(of.phrases());
+    return new Card.Lines(explaining.title(), explaining.sentences(comparison.explained()));
   }
 
   private Card.Figure laps(LapComparison laps) {

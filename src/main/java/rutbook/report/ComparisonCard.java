@@ -4,9 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import java.util.OptionalInt;
 import rutbook.compare.Comparison;
-import rutbook.compare.FeelRow;
 import rutbook.compare.Group;
 import rutbook.compare.LegDifference;
 import rutbook.compare.SagRow;
@@ -33,15 +31,18 @@ final class ComparisonCard {
   ComparisonCard(CardOf of, Map<SettingId, List<String>> effects) {
     this.of = of;
     this.effects = effects;
-    this.changes = new ChangeWords(of.phrases());
+    this.changes = new ChangeWords(of.phrases()).spelled();
   }
 
-  /** What the differences do is left out where the card would not stay on one sheet with it. */
+  /** What the differences do is left out, and that is said, where it would take a second sheet. */
   Card card(Comparison comparison, List<Card.Block> more) {
     Card whole = whole(comparison, more);
-    return effects.isEmpty() || Density.fits(whole)
-        ? whole
-        : new ComparisonCard(of, Map.of()).whole(comparison, more);
+    if (effects.isEmpty() || Density.fits(whole)) {
+      return whole;
+    }
+    List<Card.Block> told = new ArrayList<>(more);
+    told.add(new Card.Lines("", List.of(of.words().say("effects.left-out"))));
+    return new ComparisonCard(of, Map.of()).whole(comparison, told);
   }
 
   private Card whole(Comparison comparison, List<Card.Block> more) {
@@ -191,30 +192,20 @@ final class ComparisonCard {
   private Card.Lines sag(Comparison comparison) {
     List<String> said = new ArrayList<>();
     for (SagRow row : comparison.sag()) {
-      said.add(of.words().sag(row));
+      boolean kept =
+          CardOf.keeps(comparison.from(), row.end(), row.kind())
+              || CardOf.keeps(comparison.to(), row.end(), row.kind());
+      said.add(of.words().sag(row, kept));
     }
     return new Card.Lines(of.words().say("sag"), said);
   }
 
-  private Card.Table feel(Comparison comparison) {
-    List<List<String>> rows = new ArrayList<>();
-    for (FeelRow row : comparison.feel()) {
-      rows.add(
-          List.of(
-              of.phrases().sentence(of.comparing().feel(row.key())),
-              severity(row.from()),
-              severity(row.to())));
-    }
-    return new Card.Table(
-        of.words().say("feel"),
-        List.of(
-            of.words().say("feel.what"), of.words().say("feel.from"), of.words().say("feel.to")),
-        rows);
-  }
-
-  private String severity(OptionalInt severity) {
-    return severity.isPresent()
-        ? String.valueOf(severity.getAsInt())
-        : of.phrases().say("Compare", "not-mentioned");
+  /** From what to what, short, so that the sheet has room for what matters more. */
+  private Card.Pieces feel(Comparison comparison) {
+    return new Card.Pieces(
+        of.words().say("feel.moved"),
+        comparison.feel().stream()
+            .map(row -> of.phrases().sentence(of.comparing().feel(row)))
+            .toList());
   }
 }

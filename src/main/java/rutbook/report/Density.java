@@ -9,42 +9,49 @@ import rutbook.report.Card.Block;
  * Letter. Heights are those of the style sheet, in CSS pixels.
  */
 enum Density {
-  ROOMY(44, 19),
-  SNUG(36, 19),
-  TIGHT(28, 16);
-
-  /** Of Letter, the shorter paper, inside its margins. */
-  private static final int PAGE = 950;
+  ROOMY(44, 19, 1000),
+  SNUG(36, 19, 985),
+  TIGHT(34, 16, 1120),
+  /** As tight, with small rulers. */
+  DENSE(28, 16, 1150);
 
   private static final int TITLE = 32;
   private static final int LETTERS = 105;
-  private static final int CELL_LETTERS = 95;
+  private static final int CELL_LETTERS = 75;
   private static final int SMALL_LETTERS = 120;
 
   private final int row;
   private final int line;
 
-  Density(int row, int line) {
+  /**
+   * What a sheet of Letter, the shorter paper, holds of heights as they are reckoned here: they are
+   * on the safe side, and the tighter ones are printed smaller.
+   */
+  private final int page;
+
+  Density(int row, int line, int page) {
     this.row = row;
     this.line = line;
+    this.page = page;
   }
 
   static Density of(Card card) {
     for (Density density : values()) {
-      if (density.height(card) <= PAGE) {
+      if (density.height(card) <= density.page) {
         return density;
       }
     }
-    return TIGHT;
+    return DENSE;
   }
 
   /** Whether the card stays on one sheet at all. */
   static boolean fits(Card card) {
-    return TIGHT.height(card) <= PAGE;
+    return DENSE.height(card) <= DENSE.page;
   }
 
   String style() {
-    return name().toLowerCase(Locale.ROOT);
+    String name = name().toLowerCase(Locale.ROOT);
+    return this == DENSE ? "tight " + name : name;
   }
 
   private int height(Card card) {
@@ -61,7 +68,7 @@ enum Density {
     } else if (block instanceof Card.Lines lines) {
       return lines.list().stream().mapToInt(text -> lines(text, LETTERS) * line + 3).sum();
     } else if (block instanceof Card.Pieces pieces) {
-      return lines(String.join("    ", pieces.list()), LETTERS) * line + 3;
+      return lines(String.join("        ", pieces.list()), LETTERS) * line + 3;
     } else if (block instanceof Card.Table table) {
       return 24 + table.list().stream().mapToInt(this::cells).sum();
     } else if (block instanceof Card.Figure figure) {

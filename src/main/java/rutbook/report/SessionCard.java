@@ -23,7 +23,7 @@ final class SessionCard {
 
   SessionCard(CardOf of) {
     this.of = of;
-    this.changes = new ChangeWords(of.phrases());
+    this.changes = new ChangeWords(of.phrases()).spelled();
   }
 
   Card card(Subject subject, Choice.OfSession choice) {
@@ -32,7 +32,8 @@ final class SessionCard {
     if (!session.motos().isEmpty()) {
       blocks.add(motos(subject.sheet(), session));
     }
-    blocks.add(of.legend(MarkGlyph.READING, MarkGlyph.PREVIOUS, MarkGlyph.BASELINE));
+    blocks.add(
+        of.legend(of.words().say("mark.READING.left"), MarkGlyph.PREVIOUS, MarkGlyph.BASELINE));
     blocks.addAll(new SetupCard(of).settings(subject, java.util.Optional.of(session.start())));
     blocks.add(new Card.Lines(of.words().say("sag"), of.sag(subject)));
     List<String> notes = notes(session);

@@ -29,7 +29,12 @@ final class SetupCard {
 
   Card card(Subject subject) {
     List<Card.Block> blocks = new ArrayList<>();
-    blocks.add(of.legend(MarkGlyph.READING, MarkGlyph.BASELINE, MarkGlyph.NEAR_STOP));
+    boolean now = subject.choice() instanceof Choice.Now;
+    blocks.add(
+        of.legend(
+            of.words().say(now ? "mark.READING.now" : "mark.READING"),
+            MarkGlyph.BASELINE,
+            MarkGlyph.NEAR_STOP));
     blocks.addAll(settings(subject, Optional.empty()));
     blocks.add(new Card.Lines(of.words().say("sag"), of.sag(subject)));
     blocks.add(new Card.Lines(of.words().say("how"), of.words().howToCount(subject.sheet())));
@@ -39,7 +44,10 @@ final class SetupCard {
 
   private List<String> under(Subject subject) {
     List<String> lines = new ArrayList<>();
-    lines.add(of.subject(subject));
+    lines.add(
+        subject.choice() instanceof Choice.Now
+            ? of.words().say("now", subject.day())
+            : of.words().say("set", of.subject(subject)));
     session(subject.choice())
         .flatMap(of::rider)
         .ifPresent(rider -> lines.add(rider + " · " + sheet(subject.sheet())));
@@ -104,7 +112,7 @@ final class SetupCard {
         name,
         of.words().legs(setting),
         reading,
-        of.words().other(placed.reading()),
+        of.words().beside(setting, placed.reading()),
         Optional.of(CardOf.picture(drawing, name + ": " + reading)),
         of.words().note(sheet, setting, standing, baseline),
         of.words().alarm(standing),

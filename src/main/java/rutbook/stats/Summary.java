@@ -41,6 +41,12 @@ public record Summary(
         sorted[sorted.length - 1]);
   }
 
+  /** The middle of numbers that rise, one or more: the same as of their summary. */
+  public static double medianOfSorted(double[] sorted) {
+    atLeastOne(sorted);
+    return quantileOfSorted(sorted, 0.5);
+  }
+
   /**
    * The value below which a share lies, type 7 of Hyndman and Fan (1996): straight between the two
    * nearest of the sorted numbers.

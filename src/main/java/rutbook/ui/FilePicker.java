@@ -8,7 +8,8 @@ public interface FilePicker {
   /** What is asked for. */
   enum Kind {
     SETUP(".setup.json"),
-    TABLE(".csv");
+    TABLE(".csv"),
+    PICTURE(".png");
 
     private final String ending;
 

@@ -7,11 +7,13 @@ import java.util.function.Consumer;
 import rutbook.share.GuestFile;
 import rutbook.share.GuestShelf;
 import rutbook.share.SetupFile;
+import rutbook.ui.fx.Snapshot;
 
 /**
  * What the window asks of files that are no notebook of its own: setup files on their way to a
- * coach and back, the coach's shelf, tables to import. Calls return at once; answers come on the
- * window's thread. Names of files are chosen by the rider or by the program, never by a file.
+ * coach and back, the coach's shelf, tables to import, pictures. Calls return at once; answers come
+ * on the window's thread. Names of files are chosen by the rider or by the program, never by a
+ * file.
  */
 public interface OutsideFiles {
   /** How an attempt went. */
@@ -29,6 +31,17 @@ public interface OutsideFiles {
    * @param ridersChecksum of what the rider handed over
    */
   record Opened(SetupFile file, boolean hasChecksum, String ridersChecksum) {}
+
+  /** How an attempt to leave a picture behind went. */
+  sealed interface Pictured {
+    record Done(Path path) implements Pictured {}
+
+    /** A file of that name was there and was left as it is: nobody said that it may go. */
+    record There(Path path) implements Pictured {}
+
+    /** What happened, and what can be done about it. */
+    record Refused(String sentence) implements Pictured {}
+  }
 
   /** Reads a setup file, whatever is in it. */
   void open(Path path, Consumer<Answer<Opened>> answer);
@@ -66,6 +79,13 @@ public interface OutsideFiles {
   Optional<String> mapping(String fingerprint);
 
   void remember(String fingerprint, String mapping);
+
+  /**
+   * Writes a picture as .png.
+   *
+   * @param replace whether a file that is there may go
+   */
+  void picture(Path path, Snapshot picture, boolean replace, Consumer<Pictured> answer);
 
   /** The bytes of a table that the rider chose. */
   void table(Path path, int most, Consumer<Answer<byte[]>> answer);

@@ -42,4 +42,7 @@ public abstract class Page extends VBox {
 
   /** Puts the cursor where this page is searched, if it is. */
   protected void search() {}
+
+  /** Saves a picture of what this page shows, if it has one. */
+  protected void picture() {}
 }

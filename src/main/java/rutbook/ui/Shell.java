@@ -195,6 +195,7 @@ final class Shell extends StackPane {
             .with("shortcuts.redo", rail::redo, control(KeyCode.Y), shifted(KeyCode.Z))
             .with("shortcuts.new", () -> page.newThing(), control(KeyCode.N))
             .with("shortcuts.search", () -> page.search(), control(KeyCode.F))
+            .with("shortcuts.picture", () -> page.picture(), shifted(KeyCode.P))
             .with("shortcuts.open", files::open, control(KeyCode.O))
             .with("shortcuts.copy", files::copy, shifted(KeyCode.S))
             .with("shortcuts.back", () -> go(new Place.Log()), control(KeyCode.L))

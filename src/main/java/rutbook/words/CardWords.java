@@ -16,6 +16,7 @@ import rutbook.notebook.End;
 import rutbook.notebook.Lap;
 import rutbook.notebook.Range;
 import rutbook.notebook.Reading;
+import rutbook.notebook.Role;
 import rutbook.notebook.Setting;
 import rutbook.notebook.Sheet;
 import rutbook.units.Amount;
@@ -42,9 +43,26 @@ public final class CardWords {
     return phrases.say(AREA, "mark." + mark.name(), facts);
   }
 
-  /** The leg or legs that a setting is in; empty for one that is in none. */
+  /** The leg or legs that a setting is in; both fork tubes are; empty for one that is in none. */
   public String legs(Setting setting) {
+    if (setting.role() == Role.TUBE_ABOVE_CLAMP) {
+      return phrases.name(Carrier.PAIR);
+    }
     return setting.carrier() == Carrier.SINGLE ? "" : phrases.name(setting.carrier());
+  }
+
+  /**
+   * What stands small beside a reading: the other system of units, and for what is counted what is
+   * counted and from where.
+   */
+  public String beside(Setting setting, Reading reading) {
+    boolean clicks = setting.dimension() == Dimension.CLICKS;
+    boolean counted = clicks || setting.dimension() == Dimension.TURNS;
+    if (!counted || setting.scale().datum() == Datum.ABSOLUTE) {
+      return other(reading);
+    }
+    String from = say("counted." + setting.scale().datum().name());
+    return clicks ? say("counted.clicks", from) : from;
   }
 
   public String reading(Setting setting, Reading reading) {
@@ -94,6 +112,7 @@ public final class CardWords {
     }
     ways.remove(Datum.ABSOLUTE);
     List<String> said = new ArrayList<>(List.of(say("how.order")));
+    measured(sheet, said);
     ways.forEach(way -> said.add(say("how." + way.name())));
     if (pairs) {
       said.add(say("how.legs"));
@@ -101,20 +120,40 @@ public final class CardWords {
     return said;
   }
 
-  /** One sag with its window in both systems of units. */
-  public String sag(End end, SagKind kind, Amount measured, Optional<Range> window) {
-    String said = say("sag.line", end, sagName(kind), both(measured));
+  /** What the millimetres of a preload and of the tubes are: common practice, no source. */
+  private void measured(Sheet sheet, List<String> said) {
+    for (Setting setting : sheet.settings()) {
+      if (setting.role() == Role.SHOCK_PRELOAD && setting.dimension() == Dimension.LENGTH) {
+        said.add(say("how.preload", setting.name()));
+      } else if (setting.role() == Role.TUBE_ABOVE_CLAMP
+          && setting.dimension() == Dimension.LENGTH) {
+        said.add(say("how.tube", setting.name()));
+      }
+    }
+  }
+
+  /**
+   * One sag with its window in both systems of units.
+   *
+   * @param kept whether it is what a baseline keeps, rather than what was measured
+   */
+  public String sag(End end, SagKind kind, Amount measured, boolean kept, Optional<Range> window) {
+    String said = say(kept ? "sag.kept" : "sag.measured", end, sagName(kind), both(measured));
     String line =
         window.map(wish -> say("sag.wish", said, phrases.amounts().limits(wish))).orElse(said);
     return phrases.sentence(line);
   }
 
-  /** One sag on both sides of a comparison. */
-  public String sag(SagRow row) {
+  /**
+   * One sag on both sides of a comparison.
+   *
+   * @param kept whether a side is what a baseline keeps, rather than what was measured
+   */
+  public String sag(SagRow row, boolean kept) {
     String before = row.from().map(this::both).orElse(phrases.say("Compare", "unknown"));
     String after = row.to().map(this::both).orElse(phrases.say("Compare", "unknown"));
     String moved = row.isSame() ? say("sag.same", before) : say("sag.moved", before, after);
-    String said = say("sag.line", row.end(), sagName(row.kind()), moved);
+    String said = say(kept ? "sag.line" : "sag.measured", row.end(), sagName(row.kind()), moved);
     return phrases.sentence(
         row.window()
             .map(wish -> say("sag.wish", said, phrases.amounts().limits(wish)))

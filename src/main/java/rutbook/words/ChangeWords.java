@@ -21,19 +21,26 @@ public final class ChangeWords {
 
   private final Phrases phrases;
   private final ReadingWords readings;
+  private final boolean spelled;
 
   public ChangeWords(Phrases phrases) {
-    this(phrases, new ReadingWords(phrases));
+    this(phrases, new ReadingWords(phrases), false);
   }
 
-  private ChangeWords(Phrases phrases, ReadingWords readings) {
+  private ChangeWords(Phrases phrases, ReadingWords readings, boolean spelled) {
     this.phrases = phrases;
     this.readings = readings;
+    this.spelled = spelled;
+  }
+
+  /** The same for whoever does not know the bike: "12 → 14 out (2 clicks softer)". */
+  public ChangeWords spelled() {
+    return new ChangeWords(phrases, readings, true);
   }
 
   /** The same for what is to be set: in no unit is it said to lie beyond limits that it keeps. */
   public ChangeWords within(Range limits) {
-    return new ChangeWords(phrases, readings.within(limits));
+    return new ChangeWords(phrases, readings.within(limits), spelled);
   }
 
   /** From one reading to another; legs apart where they move differently. */
@@ -119,11 +126,11 @@ public final class ChangeWords {
     }
     Amount by = to.minus(from);
     String word = sense(setting, sense.get());
-    if (by.dimension() == Dimension.CLICKS) {
+    if (by.dimension() == Dimension.CLICKS && !spelled) {
       Amount size = by.withValue(by.value().abs());
       return phrases.say(AREA, "difference.counted", phrases.amounts().numberOf(size), word);
     }
-    if (by.dimension() == Dimension.TURNS) {
+    if (by.dimension() == Dimension.CLICKS || by.dimension() == Dimension.TURNS) {
       return phrases.say(AREA, "difference.counted", phrases.amounts().size(by), word);
     }
     return phrases.say(AREA, "difference.measured", phrases.amounts().signed(by), word);

@@ -26,7 +26,7 @@ public final class CompareWords {
   public CompareWords(Phrases phrases) {
     this.phrases = phrases;
     this.readings = new ReadingWords(phrases);
-    this.changes = new ChangeWords(phrases);
+    this.changes = new ChangeWords(phrases).spelled();
   }
 
   public String group(Group group) {

@@ -36,7 +36,7 @@ public final class ComparedWords {
   public ComparedWords(Phrases phrases) {
     this.phrases = phrases;
     this.readings = new ReadingWords(phrases);
-    this.changes = new ChangeWords(phrases);
+    this.changes = new ChangeWords(phrases).spelled();
     this.figures = new FigureWords(phrases);
   }
 

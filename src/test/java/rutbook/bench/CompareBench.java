@@ -45,6 +45,7 @@ public final class CompareBench {
         "two motos compared",
         () ->
             FullComparison.of(
+                notebook.shelf(),
                 timeline,
                 Subject.of(timeline, last, there, 0),
                 Subject.of(timeline, last, there, 1)));
@@ -52,6 +53,7 @@ public final class CompareBench {
         "two tracks compared, all sessions",
         () ->
             FullComparison.of(
+                notebook.shelf(),
                 timeline,
                 Subject.best(timeline, hollow).orElseThrow(),
                 Subject.best(timeline, dune).orElseThrow()));

@@ -150,6 +150,7 @@ public final class GrowthBench {
     Timeline timeline = timeline(notebook);
     List<Track> tracks = notebook.shelf().tracks();
     return FullComparison.of(
+        notebook.shelf(),
         timeline,
         Subject.best(timeline, tracks.get(0)).orElseThrow(),
         Subject.best(timeline, tracks.get(1)).orElseThrow());

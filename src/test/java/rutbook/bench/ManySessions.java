@@ -29,12 +29,12 @@ import rutbook.units.Display;
  * A notebook with as many sessions as nobody rides in a life, the same for the same seed; each
  * starts where the one before it ended.
  */
-final class ManySessions {
+public final class ManySessions {
   private static final LocalDate FIRST = LocalDate.of(1996, 1, 1);
 
   private ManySessions() {}
 
-  static Notebook of(int sessions, long seed) {
+  public static Notebook of(int sessions, long seed) {
     Random random = new Random(seed);
     List<Entry> entries = new ArrayList<>();
     entries.add(Bench.baseline(Bench.setup()));

@@ -64,7 +64,7 @@ class CardCommandTest {
   void ofTwoItSaysWhatToChange() {
     run("card", "season", "2026-10-17#1", "2026-10-17#2", "--to", "-");
     assertThat(out.toString(StandardCharsets.UTF_8))
-        .contains("Fork compression (each leg): 14 → 16 out (2 softer)");
+        .contains("Fork compression (each leg): 14 → 16 out (2 clicks softer)");
   }
 
   @Test

@@ -87,7 +87,7 @@ class RutbookCommandTest {
   @Test
   void compareSaysTheNumberAndTheSense() {
     assertThat(run("compare", "season", "2026-10-17#1", "2026-10-17#2")).isEqualTo(Exit.DONE);
-    assertThat(said()).contains("Fork compression              14 → 16 out (2 softer)");
+    assertThat(said()).contains("Fork compression              14 → 16 out (2 clicks softer)");
   }
 
   @Test

@@ -73,7 +73,10 @@ final class SampleCards {
               best ->
                   cards.put(
                       name + "-best-" + track.id(),
-                      compared(notebook, phrases, FullComparison.of(timeline, now, best))));
+                      compared(
+                          notebook,
+                          phrases,
+                          FullComparison.of(notebook.shelf(), timeline, now, best))));
     }
   }
 

@@ -31,6 +31,7 @@ public class StatsChecksTest {
           .use("g.auto83b.welch", StatsChecksTest::welchOfCars)
           .use("g.auto83b.pooled", StatsChecksTest::pooledCars)
           .use("g.welch.sleep", StatsChecksTest::welchOfSleep)
+          .use("g.motos.", StatsChecksTest::motos)
           .use("g.mw.small", StatsChecksTest::mannWhitney)
           .use("g.bayes.1", StatsChecksTest::bayes)
           .use("g.bayes.2", StatsChecksTest::bayes)
@@ -161,6 +162,24 @@ public class StatsChecksTest {
     row.mustBe("df", welch.degreesOfFreedom());
     row.mustBe("p", welch.chance());
     row.mustBe("ci95", new double[] {welch.low(), welch.high()});
+  }
+
+  /** Motos of different numbers of laps; without a scatter of motos it is Welch's of the laps. */
+  private static void motos(Row row) {
+    MotoComparison found =
+        MotoComparison.of(
+                List.of(row.table("first")),
+                List.of(row.table("second")),
+                new MotoScatter(row.in("tau"), row.in("df_tau")))
+            .orElseThrow();
+    Difference difference = found.difference();
+    row.mustBe("difference", difference.difference());
+    row.mustBe("se", difference.standardError());
+    row.mustBe("df", difference.degreesOfFreedom());
+    row.mustBe("p", difference.chance());
+    row.mustBe("ci95", new double[] {difference.low(), difference.high()});
+    row.mustBe("lapSd", found.lapSd());
+    row.mustBe("motosToSettle", found.motosToSettle().orElseThrow());
   }
 
   private static void mannWhitney(Row row) {

@@ -39,14 +39,14 @@ final class CoachPictures {
   static SetupFile handedOver(Notebook notebook, String id, Optional<String> by) {
     Bike bike = notebook.bikes().get(0);
     Timeline timeline = Timeline.of(notebook, bike.id());
-    List<SideOption> options =
-        SideOption.all(
+    SideOptions options =
+        new SideOptions(
             notebook.shelf(), timeline, rutbook.words.Phrases.english(notebook.display()));
     List<rutbook.compare.Subject> chosen =
-        options.stream()
+        options.onBike("").stream()
             .filter(option -> option.key().equals("now") || option.key().startsWith("session:"))
             .limit(4)
-            .map(option -> option.subject(timeline))
+            .map(option -> option.onBike(timeline))
             .toList();
     Set<Shared> shared = EnumSet.of(Shared.PLACE_NAMES, Shared.LAPS);
     HandOver handOver =

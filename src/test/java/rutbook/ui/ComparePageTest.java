@@ -86,7 +86,7 @@ class ComparePageTest extends ApplicationTest {
   void twoTracksAreComparedAtOnceWithAllTheirSessions() {
     assertThat(said("compare-from")).startsWith("Best of Quarry Hollow");
     assertThat(said("compare-to")).startsWith("Best of Saltmarsh Dunes");
-    assertThat(text("compare-settings")).contains("15 → 12 out (3 firmer)");
+    assertThat(text("compare-settings")).contains("15 → 12 out (3 clicks firmer)");
     assertThat(text("compare-tracks")).contains("Differs consistently", "Tube above clamp");
     assertThat(text("compare-laps")).contains("Laps of two tracks say nothing about the bike.");
   }
@@ -102,7 +102,7 @@ class ComparePageTest extends ApplicationTest {
   void swappedSidesSayTheOppositeSense() {
     touch("compare-swap");
     assertThat(said("compare-from")).startsWith("Best of Saltmarsh Dunes");
-    assertThat(text("compare-settings")).contains("12 → 15 out (3 softer)");
+    assertThat(text("compare-settings")).contains("12 → 15 out (3 clicks softer)");
   }
 
   @Test

@@ -11,9 +11,11 @@ import java.util.Optional;
 import java.util.function.Consumer;
 import rutbook.json.JsonException;
 import rutbook.json.SetupJson;
+import rutbook.report.PngPicture;
 import rutbook.share.GuestFile;
 import rutbook.share.GuestShelf;
 import rutbook.share.SetupFile;
+import rutbook.ui.fx.Snapshot;
 import rutbook.units.Display;
 import rutbook.words.JsonWords;
 import rutbook.words.Phrases;
@@ -80,6 +82,16 @@ final class InMemory implements OutsideFiles, FilePicker {
   @Override
   public void remember(String fingerprint, String mapping) {
     mappings.put(fingerprint, mapping);
+  }
+
+  @Override
+  public void picture(Path path, Snapshot picture, boolean replace, Consumer<Pictured> answer) {
+    if (files.containsKey(path) && !replace) {
+      answer.accept(new Pictured.There(path));
+    } else {
+      files.put(path, PngPicture.of(picture.width(), picture.height(), picture.argb()));
+      answer.accept(new Pictured.Done(path));
+    }
   }
 
   @Override

@@ -7,6 +7,7 @@ import java.util.Optional;
 import javafx.scene.Node;
 import javafx.scene.layout.VBox;
 import rutbook.figures.Figure;
+import rutbook.ui.PictureKey;
 import rutbook.ui.controls.ChartView;
 import rutbook.ui.controls.Keys;
 import rutbook.ui.controls.WordTable;
@@ -30,12 +31,15 @@ final class FigureNodes {
 
   /** A chart whose numbers are written as the language does. */
   static ChartView chart(BikeDesk desk, String id, double height) {
-    return new ChartView(
-        id,
-        desk.text("chart.hint"),
-        desk.text("chart.table"),
-        height,
-        () -> new ChartWords(desk.desk().phrases()));
+    ChartView chart =
+        new ChartView(
+            id,
+            desk.text("chart.hint"),
+            desk.text("chart.table"),
+            height,
+            () -> new ChartWords(desk.desk().phrases()));
+    PictureKey.below(chart, desk.desk(), () -> PictureKey.title(desk.desk()));
+    return chart;
   }
 
   /** A table under its title; without one where it is blank. */

@@ -4,9 +4,9 @@ import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.EnumMap;
 import java.util.EnumSet;
+import java.util.HashSet;
 import java.util.LinkedHashSet;
 import java.util.List;
-import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
@@ -40,7 +40,8 @@ import rutbook.ui.FilePicker;
 import rutbook.ui.OutsideFiles.Answer;
 import rutbook.ui.Page;
 import rutbook.ui.Place;
-import rutbook.ui.SideOption;
+import rutbook.ui.SideChoice;
+import rutbook.ui.SideOptions;
 import rutbook.ui.controls.Keys;
 import rutbook.words.ShareWords;
 
@@ -59,7 +60,7 @@ public final class HandOverPage extends Page {
   private final VBox preview = new VBox(6);
   private final Label error = Keys.prose("", "error");
   private final Button write;
-  private List<SideOption> options = List.of();
+  private Optional<SideOptions> options = Optional.empty();
   private Optional<SetupFile> file = Optional.empty();
 
   public HandOverPage(Desk desk) {
@@ -144,8 +145,8 @@ public final class HandOverPage extends Page {
   protected void show(Notebook notebook) {
     Optional<Bike> bike = desk().bike();
     options =
-        bike.map(it -> SideOption.all(notebook.shelf(), desk().timeline(it.id()), desk().phrases()))
-            .orElse(List.of());
+        bike.map(
+            it -> new SideOptions(notebook.shelf(), desk().timeline(it.id()), desk().phrases()));
     if (bike.isPresent() && by.getText().isEmpty()) {
       Packing.rider(notebook, desk().timeline(bike.get().id()), List.of())
           .ifPresent(rider -> by.setText(rider.name()));
@@ -155,14 +156,15 @@ public final class HandOverPage extends Page {
   }
 
   private void showSetups() {
-    String wanted = search.getText().toLowerCase(Locale.ROOT).strip();
     setups.getChildren().clear();
+    Set<String> fitting = new HashSet<>();
+    options.ifPresent(all -> all.onBike(search.getText()).forEach(it -> fitting.add(it.key())));
     int more = 0;
-    for (SideOption option : options) {
+    for (SideChoice option : offered()) {
       boolean picked = chosen.contains(option.key());
-      boolean fits = option.said().toLowerCase(Locale.ROOT).contains(wanted);
+      boolean fits = fitting.contains(option.key());
       if (picked || fits && setups.getChildren().size() < MOST_SHOWN) {
-        CheckBox tick = new CheckBox(desk().phrases().safe(option.said()));
+        CheckBox tick = new CheckBox(options.orElseThrow().said(option));
         tick.setId("setup-" + option.key().replaceAll("[^A-Za-z0-9-]", "-"));
         tick.getStyleClass().add("large-target");
         tick.setMnemonicParsing(false);
@@ -178,7 +180,11 @@ public final class HandOverPage extends Page {
     }
   }
 
-  private void choose(SideOption option, boolean goes) {
+  private List<SideChoice> offered() {
+    return options.map(all -> all.onBike("")).orElse(List.of());
+  }
+
+  private void choose(SideChoice option, boolean goes) {
     if (goes) {
       chosen.add(option.key());
     } else {
@@ -210,9 +216,9 @@ public final class HandOverPage extends Page {
   private SetupFile packed(Bike bike) {
     Timeline timeline = desk().timeline(bike.id());
     List<Subject> subjects = new ArrayList<>();
-    for (SideOption option : options) {
+    for (SideChoice option : offered()) {
       if (chosen.contains(option.key())) {
-        subjects.add(option.subject(timeline));
+        subjects.add(option.onBike(timeline));
       }
     }
     Set<Shared> shared = EnumSet.noneOf(Shared.class);

@@ -2,9 +2,9 @@ package rutbook.ui.compare;
 
 import java.util.List;
 import java.util.Optional;
+import java.util.function.Supplier;
 import javafx.geometry.Pos;
 import javafx.scene.control.Button;
-import javafx.scene.control.Label;
 import javafx.scene.control.OverrunStyle;
 import javafx.scene.control.ScrollPane;
 import javafx.scene.control.ToggleButton;
@@ -13,20 +13,20 @@ import javafx.scene.layout.Priority;
 import javafx.scene.layout.Region;
 import javafx.scene.layout.StackPane;
 import javafx.scene.layout.VBox;
-import rutbook.compare.Comparison;
 import rutbook.compare.FullComparison;
 import rutbook.compare.SettingHistory;
 import rutbook.drawing.MarkGlyph;
 import rutbook.notebook.Bike;
 import rutbook.notebook.Notebook;
 import rutbook.notebook.Timeline;
-import rutbook.reasoning.MoveEffects;
 import rutbook.reasoning.RuleBook;
 import rutbook.ui.Desk;
 import rutbook.ui.Page;
+import rutbook.ui.PictureKey;
+import rutbook.ui.SideChoice;
+import rutbook.ui.SideOptions;
 import rutbook.ui.controls.Keys;
 import rutbook.ui.fx.DrawingView;
-import rutbook.words.EffectWords;
 
 /**
  * Two sides of the rider's choice: what differs, what it was like, and whether it matters; or how
@@ -46,6 +46,9 @@ public final class ComparePage extends Page {
   private final VBox body = new VBox(16);
   private final ScrollPane scroll = new ScrollPane(body);
   private final SideList list;
+  private final PictureKey picture;
+  private Optional<TwoSides> shown = Optional.empty();
+  private Supplier<Optional<PictureKey.Picture>> pictured = Optional::empty;
   private SideOptions options;
   private Notebook optionsOf;
 
@@ -74,14 +77,20 @@ public final class ComparePage extends Page {
     scroll.setFitToWidth(true);
     scroll.setHbarPolicy(ScrollPane.ScrollBarPolicy.NEVER);
     scroll.setMinHeight(0);
+    scroll
+        .heightProperty()
+        .addListener((height, before, now) -> shown.ifPresent(it -> it.room(now.doubleValue())));
     StackPane middle = new StackPane(scroll, list);
     middle.setMinHeight(0);
     VBox.setVgrow(middle, Priority.ALWAYS);
+    picture = new PictureKey(desk, "compare-picture", () -> pictured.get());
     Region between = new Region();
     HBox.setHgrow(between, Priority.ALWAYS);
-    HBox head = new HBox(8, Keys.label(desk.text("compare.title"), "page-title"), between, views);
+    HBox head =
+        new HBox(
+            8, Keys.label(desk.text("compare.title"), "page-title"), between, picture.key(), views);
     head.setAlignment(Pos.CENTER_LEFT);
-    getChildren().addAll(head, chooser, middle);
+    getChildren().addAll(head, picture.told(), chooser, middle);
   }
 
   private Button side(String id, String kept) {
@@ -109,10 +118,12 @@ public final class ComparePage extends Page {
     Optional<Timeline> timeline = timeline();
     boolean any = timeline.map(it -> !it.entries().isEmpty()).orElse(false);
     views.setVisible(any);
+    picture.key().setVisible(any);
     chooser.setVisible(any && !isSeason());
     sides.setSelected(!isSeason());
     season.setSelected(isSeason());
     if (!any) {
+      pictured = Optional::empty;
       body.getChildren().setAll(Keys.prose(desk().text("compare.nothing"), "wash"));
       return;
     }
@@ -125,6 +136,11 @@ public final class ComparePage extends Page {
     } else {
       compare();
     }
+  }
+
+  @Override
+  protected void picture() {
+    picture.save();
   }
 
   private boolean isSeason() {
@@ -200,41 +216,21 @@ public final class ComparePage extends Page {
             () -> {
               SideChoice.Made one = first.made(notebook, timeline, rules);
               SideChoice.Made other = second.made(notebook, timeline, rules);
-              return new Shown(
-                  FullComparison.of(timeline, one.subject(), other.subject()), List.of(one, other));
+              return new TwoSides.Compared(
+                  FullComparison.of(notebook.shelf(), timeline, one.subject(), other.subject()),
+                  List.of(one, other));
             },
-            this::shown,
+            this::show,
             fault -> body.getChildren().setAll(Keys.prose(desk().text("compare.failed"))));
   }
 
-  private record Shown(FullComparison comparison, List<SideChoice.Made> made) {}
-
-  private void shown(Shown shown) {
-    Label differs = Keys.label(desk().text("compare.settings"), "card-title");
-    SettingRows rows = new SettingRows(desk(), shown.comparison().sides());
-    explain(rows, shown.comparison().sides());
-    body.getChildren().setAll(new VBox(6, differs, rows));
-    shown.made().stream()
-        .flatMap(made -> StartPart.of(desk(), made).stream())
-        .forEach(body.getChildren()::add);
-    body.getChildren().addAll(new RideParts(desk()).of(shown.comparison()));
-  }
-
-  /** Rules and own motos are asked apart from the rest, which is shown meanwhile. */
-  private void explain(SettingRows rows, Comparison compared) {
-    Notebook notebook = desk().notebook();
-    Timeline timeline = timeline().orElseThrow();
-    RuleBook rules = desk().rules();
-    EffectWords words = new EffectWords(desk().phrases());
-    desk()
-        .background()
-        .run(
-            "compare-effects",
-            () -> words.lines(MoveEffects.of(notebook, timeline, rules), compared),
-            rows::explain,
-            fault -> {
-              throw new IllegalStateException(fault);
-            });
+  private void show(TwoSides.Compared compared) {
+    TwoSides sides = new TwoSides(desk(), compared);
+    sides.room(scroll.getHeight());
+    shown = Optional.of(sides);
+    pictured = sides::picture;
+    body.getChildren().setAll(sides);
+    sides.explain(timeline().orElseThrow());
   }
 
   private void showSeason(Timeline timeline) {
@@ -243,7 +239,11 @@ public final class ComparePage extends Page {
         .run(
             "compare",
             () -> SettingHistory.of(timeline),
-            histories -> body.getChildren().setAll(new SeasonView(desk(), timeline, histories)),
+            histories -> {
+              SeasonView view = new SeasonView(desk(), timeline, histories);
+              pictured = view::picture;
+              body.getChildren().setAll(view);
+            },
             fault -> body.getChildren().setAll(Keys.prose(desk().text("compare.failed"))));
   }
 }

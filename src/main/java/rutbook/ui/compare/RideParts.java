@@ -4,10 +4,13 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalInt;
+import java.util.function.DoubleFunction;
 import javafx.scene.Node;
 import javafx.scene.control.Label;
 import javafx.scene.layout.GridPane;
 import javafx.scene.layout.VBox;
+import rutbook.compare.Choice;
+import rutbook.compare.Comparison;
 import rutbook.compare.CurvePair;
 import rutbook.compare.FeelRow;
 import rutbook.compare.FullComparison;
@@ -19,12 +22,16 @@ import rutbook.compare.TwoTracks;
 import rutbook.drawing.Chart;
 import rutbook.drawing.ChartDrawing;
 import rutbook.drawing.ChartLayout;
+import rutbook.drawing.Drawing;
+import rutbook.notebook.End;
 import rutbook.ui.Desk;
+import rutbook.ui.PictureKey;
 import rutbook.ui.controls.Keys;
 import rutbook.words.CardWords;
 import rutbook.words.ChartWords;
 import rutbook.words.CompareWords;
 import rutbook.words.ComparedWords;
+import rutbook.words.ExplainWords;
 
 /** What was measured and ridden on both sides: sag, ground, feel, laps, curves, all sessions. */
 final class RideParts {
@@ -33,12 +40,17 @@ final class RideParts {
   private static final double CURVES = 240;
 
   private final Desk desk;
+  private final boolean saved;
   private final CompareWords comparing;
   private final ComparedWords words;
   private final CardWords cardWords;
 
-  RideParts(Desk desk) {
+  /**
+   * @param saved whether each chart has a key that saves it; on a picture it has none
+   */
+  RideParts(Desk desk, boolean saved) {
     this.desk = desk;
+    this.saved = saved;
     this.comparing = new CompareWords(desk.phrases());
     this.words = new ComparedWords(desk.phrases());
     this.cardWords = new CardWords(desk.phrases());
@@ -49,6 +61,7 @@ final class RideParts {
     List<Node> parts = new ArrayList<>();
     comparison.tracks().ifPresent(tracks -> parts.add(tracks(tracks)));
     sagAndGround(comparison).ifPresent(parts::add);
+    explained(comparison).ifPresent(parts::add);
     if (!comparison.sides().feel().isEmpty()) {
       parts.add(feel(comparison.sides().feel()));
     }
@@ -67,7 +80,7 @@ final class RideParts {
   private Optional<Node> sagAndGround(FullComparison comparison) {
     List<Node> lines = new ArrayList<>();
     for (SagRow row : comparison.sides().sag()) {
-      lines.add(Keys.prose(cardWords.sag(row)));
+      lines.add(Keys.prose(cardWords.sag(row, isKept(comparison.sides(), row))));
     }
     String from = comparing.conditions(comparison.sides().from().conditions());
     String to = comparing.conditions(comparison.sides().to().conditions());
@@ -77,6 +90,23 @@ final class RideParts {
     return lines.isEmpty()
         ? Optional.empty()
         : Optional.of(part("compare-sag", desk.text("compare.measured"), lines));
+  }
+
+  /** Whether a side's sag is what its baseline keeps, rather than what was measured. */
+  private static boolean isKept(Comparison sides, SagRow row) {
+    return row.end() == End.REAR
+        && (sides.from().choice() instanceof Choice.OfBaseline
+            || sides.to().choice() instanceof Choice.OfBaseline);
+  }
+
+  private Optional<Node> explained(FullComparison comparison) {
+    ExplainWords explaining = new ExplainWords(desk.phrases());
+    List<Node> lines = new ArrayList<>();
+    explaining.sentences(comparison.explained()).forEach(line -> lines.add(Keys.prose(line)));
+    if (lines.isEmpty()) {
+      return Optional.empty();
+    }
+    return Optional.of(part("compare-explained", explaining.title(), lines));
   }
 
   private Node feel(List<FeelRow> rows) {
@@ -112,6 +142,11 @@ final class RideParts {
       nodes.add(
           new WideDrawing(LEAST_WIDTH, LAPS, width -> words.dots(laps, width, LAPS), verdict));
       nodes.add(Keys.prose(words.noise(laps), "soft"));
+      nodes.addAll(
+          saving(
+              "compare-laps",
+              verdict,
+              width -> words.dots(laps, width, LAPS)));
     }
     return part("compare-laps", desk.text("compare.laps"), nodes);
   }
@@ -133,9 +168,36 @@ final class RideParts {
               CURVES,
               width -> ChartDrawing.of(chart, new ChartLayout.Size(width, CURVES, 1)),
               words.say("curve")));
+      nodes.addAll(
+          saving(
+              "compare-curves",
+              words.say("curve"),
+              width ->
+                  ChartDrawing.of(chart, new ChartLayout.Size(width, 2 * CURVES, 1))));
     }
     words.reserve(curves).forEach(line -> nodes.add(Keys.prose(line)));
     return part("compare-curves", desk.text("compare.fork"), nodes);
+  }
+
+  /** The key that saves a chart as a picture, and what it tells. */
+  private List<Node> saving(String id, String title, DoubleFunction<Drawing> drawn) {
+    if (!saved) {
+      return List.of();
+    }
+    PictureKey key =
+        new PictureKey(
+            desk,
+            id + "-save",
+            () -> {
+              String bike = PictureKey.title(desk);
+              Drawing drawing = drawn.apply(desk.em() * PictureKey.CHART_WIDTH);
+              return Optional.of(
+                  new PictureKey.Picture(
+                      bike,
+                      PictureKey.sheet(
+                          bike, Keys.prose(title, "card-title"), PictureKey.drawn(drawing))));
+            });
+    return List.of(key.key(), key.told());
   }
 
   private Node tracks(TwoTracks tracks) {

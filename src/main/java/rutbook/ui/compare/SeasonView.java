@@ -15,6 +15,7 @@ import rutbook.notebook.Entry;
 import rutbook.notebook.SettingId;
 import rutbook.notebook.Timeline;
 import rutbook.ui.Desk;
+import rutbook.ui.PictureKey;
 import rutbook.ui.Place;
 import rutbook.ui.controls.Keys;
 import rutbook.ui.controls.RowKey;
@@ -31,6 +32,8 @@ final class SeasonView extends VBox {
   private static final String CHOSEN = "compare.season";
   private static final double SMALL_WIDTH = 290;
   private static final double SMALL_HEIGHT = 92;
+  private static final double WIDE = 74;
+  private static final double HIGH = 260;
 
   private final Desk desk;
   private final Timeline timeline;
@@ -96,6 +99,28 @@ final class SeasonView extends VBox {
       keys.add(key);
     }
     small.getChildren().setAll(keys);
+  }
+
+  /** The large line on a sheet; empty when nothing ever moved. */
+  Optional<PictureKey.Picture> picture() {
+    if (moved.isEmpty()) {
+      return Optional.empty();
+    }
+    SettingHistory history = kept().orElse(moved.get(0));
+    String title =
+        desk.text(
+            "picture.season",
+            timeline.bike().name(),
+            name(history),
+            desk.phrases().days().day(end));
+    StepLine line = new StepLine(words.season(history, end), desk.em() * WIDE, HIGH);
+    return Optional.of(
+        new PictureKey.Picture(
+            title,
+            PictureKey.sheet(
+                title,
+                PictureKey.drawn(line.drawing()),
+                Keys.prose(desk.text("compare.season.marks"), "soft", "condensed"))));
   }
 
   private RowKey key(SettingHistory history) {

@@ -6,12 +6,15 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.stream.Collectors;
+import javafx.beans.property.BooleanProperty;
+import javafx.beans.property.SimpleBooleanProperty;
 import javafx.geometry.Pos;
 import javafx.scene.Node;
 import javafx.scene.control.Label;
 import javafx.scene.control.ToggleButton;
 import javafx.scene.layout.HBox;
 import javafx.scene.layout.Priority;
+import javafx.scene.layout.Region;
 import javafx.scene.layout.VBox;
 import rutbook.compare.Comparison;
 import rutbook.compare.Group;
@@ -40,6 +43,7 @@ final class SettingRows extends VBox {
   private final CompareWords words;
   private final CardWords cardWords;
   private final Map<SettingId, VBox> below = new HashMap<>();
+  private final BooleanProperty effects = new SimpleBooleanProperty(true);
 
   SettingRows(Desk desk, Comparison comparison) {
     super(8);
@@ -82,8 +86,7 @@ final class SettingRows extends VBox {
             name + ": " + said);
     HBox.setHgrow(drawn, Priority.ALWAYS);
     drawn.setMaxWidth(desk.em() * 34);
-    HBox line =
-        new HBox(10, wide(Keys.prose(name, "strong"), NAME), wide(Keys.prose(said), SAID), drawn);
+    HBox line = new HBox(10, wide(name(setting), NAME), wide(Keys.prose(said), SAID), drawn);
     line.setAlignment(Pos.TOP_LEFT);
     VBox whole = new VBox(0, line);
     whole.setId("compare-" + setting.id());
@@ -98,13 +101,34 @@ final class SettingRows extends VBox {
   /**
    * Says below each setting what its difference does.
    *
-   * @param effects one line of the trade, one of the rider's own motos
+   * @param explained one line of the trade, one of the rider's own motos
    */
-  void explain(Map<SettingId, List<String>> effects) {
-    effects.forEach(
+  void explain(Map<SettingId, List<String>> explained) {
+    explained.forEach(
         (setting, lines) ->
-            lines.forEach(
-                line -> below.get(setting).getChildren().add(Keys.prose(line, "soft", "effect"))));
+            lines.forEach(line -> below.get(setting).getChildren().add(effect(line))));
+  }
+
+  private Label effect(String line) {
+    Label effect = Keys.prose(line, "soft", "effect");
+    effect.visibleProperty().bind(effects);
+    effect.managedProperty().bind(effects);
+    return effect;
+  }
+
+  /** Whether what each difference does is shown, or folded away. */
+  void showEffects(boolean shown) {
+    effects.set(shown);
+  }
+
+  /** Shows what is the same, too. */
+  void unfold() {
+    Node fold = lookup("#compare-same");
+    if (fold != null) {
+      lookup("#compare-same-list").setVisible(true);
+      Label said = Keys.label(((ToggleButton) fold).getText(), "group-title");
+      getChildren().set(getChildren().indexOf(fold), said);
+    }
   }
 
   /** Both legs on lines of their own where they moved differently, and what is wrong, last. */
@@ -114,10 +138,20 @@ final class SettingRows extends VBox {
     return String.join("\n", lines);
   }
 
-  private Label wide(Label label, double ems) {
-    label.setMinWidth(desk.em() * ems);
-    label.setMaxWidth(desk.em() * ems);
-    return label;
+  /** With the leg or legs that it is in, small below it. */
+  private VBox name(Setting setting) {
+    VBox name = new VBox(Keys.prose(words.setting(setting), "strong"));
+    String legs = cardWords.legs(setting);
+    if (!legs.isEmpty()) {
+      name.getChildren().add(Keys.label(legs, "soft", "condensed"));
+    }
+    return name;
+  }
+
+  private Region wide(Region region, double ems) {
+    region.setMinWidth(desk.em() * ems);
+    region.setMaxWidth(desk.em() * ems);
+    return region;
   }
 
   private static List<Amount> amounts(Optional<Standing> standing) {

@@ -12,6 +12,8 @@ import javafx.scene.layout.HBox;
 import javafx.scene.layout.Priority;
 import javafx.scene.layout.VBox;
 import rutbook.ui.Desk;
+import rutbook.ui.SideChoice;
+import rutbook.ui.SideOptions;
 import rutbook.ui.controls.Keys;
 
 /**

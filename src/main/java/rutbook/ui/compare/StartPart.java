@@ -6,6 +6,7 @@ import rutbook.compare.Choice;
 import rutbook.notebook.Track;
 import rutbook.reasoning.StartAtTrack;
 import rutbook.ui.Desk;
+import rutbook.ui.SideChoice;
 import rutbook.ui.controls.Keys;
 import rutbook.words.StartWords;
 

@@ -1,16 +1,20 @@
 package rutbook.ui.controls;
 
+import java.util.Optional;
 import java.util.function.Supplier;
 import javafx.scene.AccessibleRole;
+import javafx.scene.Node;
 import javafx.scene.control.Label;
 import javafx.scene.control.ToggleButton;
 import javafx.scene.input.KeyEvent;
 import javafx.scene.input.MouseEvent;
+import javafx.scene.layout.HBox;
 import javafx.scene.layout.Region;
 import javafx.scene.layout.VBox;
 import rutbook.drawing.Chart;
 import rutbook.drawing.ChartDrawing;
 import rutbook.drawing.ChartLayout;
+import rutbook.drawing.Drawing;
 import rutbook.ui.fx.DrawingView;
 import rutbook.words.ChartWords;
 
@@ -46,6 +50,8 @@ public final class ChartView extends VBox {
   private final Label reading = Keys.prose("", "condensed");
   private final ToggleButton asTable;
   private final Supplier<ChartWords> words;
+  private final HBox below;
+  private final VBox last;
   private final String hint;
   private Chart chart;
   private ChartLayout layout;
@@ -74,6 +80,8 @@ public final class ChartView extends VBox {
     picture.addEventHandler(KeyEvent.KEY_PRESSED, this::key);
     reading.setId(id + "-reading");
     asTable = Keys.choice(id + "-table-key", tableKey, this::layOut);
+    below = new HBox(8, asTable);
+    last = new VBox(6, below);
     layOut();
   }
 
@@ -89,11 +97,23 @@ public final class ChartView extends VBox {
     }
   }
 
+  /** A key that stands beside that of the table, and what it tells below both. */
+  public void with(Node key, Node told) {
+    below.getChildren().add(key);
+    last.getChildren().add(told);
+  }
+
+  /** The chart in another size, without the pointer; empty before there is one. */
+  public Optional<Drawing> drawn(double width, double height) {
+    return Optional.ofNullable(chart)
+        .map(it -> ChartDrawing.of(it, new ChartLayout.Size(width, height, 1)));
+  }
+
   private void layOut() {
     if (asTable.isSelected() && chart != null) {
-      getChildren().setAll(new WordTable(words.get().table(chart, TABLE_ROWS)), asTable);
+      getChildren().setAll(new WordTable(words.get().table(chart, TABLE_ROWS)), last);
     } else {
-      getChildren().setAll(picture, reading, asTable);
+      getChildren().setAll(picture, reading, last);
     }
   }
 

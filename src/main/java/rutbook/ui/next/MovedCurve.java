@@ -13,6 +13,7 @@ import rutbook.notebook.Timeline;
 import rutbook.physics.ForkPoint;
 import rutbook.reasoning.Suggestion;
 import rutbook.ui.Desk;
+import rutbook.ui.PictureKey;
 import rutbook.ui.controls.ChartView;
 import rutbook.ui.controls.Keys;
 import rutbook.words.BikeWords;
@@ -63,6 +64,7 @@ final class MovedCurve {
             HEIGHT,
             () -> new ChartWords(desk.phrases()));
     chart.show(compared);
+    PictureKey.below(chart, desk, () -> PictureKey.title(desk));
     return new VBox(6, Keys.prose(desk.text("next.curve"), "strong"), chart);
   }
 }

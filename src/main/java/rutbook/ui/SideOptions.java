@@ -1,4 +1,4 @@
-package rutbook.ui.compare;
+package rutbook.ui;
 
 import java.util.ArrayList;
 import java.util.Collections;
@@ -19,18 +19,19 @@ import rutbook.words.CompareWords;
 import rutbook.words.Phrases;
 
 /**
- * All that can be chosen for a side of a bike's comparison, and the search in it: now, baselines,
- * the best of each track, the start at each, advice, what was handed over, then sessions with their
- * motos, newest first. Words are made only of what is looked at.
+ * All setups of a bike that can be chosen, and the search in them: now, baselines, the best of each
+ * track, the start at each, advice, what was handed over, then sessions with their motos, newest
+ * first. Words are made only of what is looked at.
  */
-final class SideOptions {
+public final class SideOptions {
   private final List<SideChoice> all = new ArrayList<>();
   private final Map<String, SideChoice> byKey = new HashMap<>();
   private final Map<String, String> searched = new HashMap<>();
   private final Phrases phrases;
   private final CompareWords words;
 
-  SideOptions(Shelf shelf, Timeline timeline, Phrases phrases) {
+  /** Those of one bike. */
+  public SideOptions(Shelf shelf, Timeline timeline, Phrases phrases) {
     this.phrases = phrases;
     this.words = new CompareWords(phrases);
     add("now", new Choice.Now());
@@ -83,15 +84,16 @@ final class SideOptions {
     return reversed;
   }
 
-  List<SideChoice> all() {
+  public List<SideChoice> all() {
     return Collections.unmodifiableList(all);
   }
 
-  Optional<SideChoice> find(String key) {
+  public Optional<SideChoice> find(String key) {
     return Optional.ofNullable(byKey.get(key));
   }
 
-  String said(SideChoice option) {
+  /** As it stands in the list. */
+  public String said(SideChoice option) {
     return phrases.sentence(words.choice(option.choice()));
   }
 
@@ -99,13 +101,18 @@ final class SideOptions {
    * The options with a word that begins so for each word typed, whatever its case; a number stands
    * for itself, so that 2 is not 2026.
    */
-  List<SideChoice> matching(String typed) {
+  public List<SideChoice> matching(String typed) {
     String wanted = words(typed);
     if (wanted.isBlank()) {
       return all();
     }
     String[] beginnings = wanted.strip().split(" ");
     return all.stream().filter(option -> holds(text(option), beginnings)).toList();
+  }
+
+  /** Those of {@link #matching} that are, or were, on the bike. */
+  public List<SideChoice> onBike(String typed) {
+    return matching(typed).stream().filter(SideChoice::isOnBike).toList();
   }
 
   private static boolean holds(String text, String... beginnings) {
@@ -136,7 +143,7 @@ final class SideOptions {
   }
 
   /** The best of two tracks where two were ridden, otherwise the baseline and now. */
-  List<SideChoice> firstChoice() {
+  public List<SideChoice> firstChoice() {
     List<SideChoice> best =
         all.stream().filter(option -> option.key().startsWith("best:")).limit(2).toList();
     if (best.size() == 2) {
