@@ -24,14 +24,23 @@ public final class RulerDrawing {
    * @param width of the whole drawing in pixels
    * @param numbers of what stands under the ticks; empty where nothing does
    * @param scale 1 for the strip, greater where it is read from further away
+   * @param letters height of the numbers' letters at scale 1, in pixels
    */
-  public record Size(double width, Optional<Numerals> numbers, double scale) {
+  public record Size(double width, Optional<Numerals> numbers, double scale, double letters) {
     public static final double LEAST_WIDTH = 40;
+
+    private static final double LETTERS = 11;
+    private static final double LARGE_LETTERS = 13;
 
     public Size {
       if (!(width >= LEAST_WIDTH)) {
         throw new IllegalArgumentException("a ruler " + width + " wide");
       }
+    }
+
+    /** With letters of the usual height. */
+    public Size(double width, Optional<Numerals> numbers, double scale) {
+      this(width, numbers, scale, LETTERS);
     }
 
     /** Without numbers. */
@@ -42,6 +51,11 @@ public final class RulerDrawing {
     /** With numbers under the ticks. */
     public static Size numbered(double width, Numerals numerals, double scale) {
       return new Size(width, Optional.of(numerals), scale);
+    }
+
+    /** For paper, where it is printed smaller than it is drawn. */
+    public static Size printed(double width, Numerals numerals) {
+      return new Size(width, Optional.of(numerals), 1, LARGE_LETTERS);
     }
 
     public double height() {
@@ -62,7 +76,6 @@ public final class RulerDrawing {
   private static final double MINOR_APART = 3.6;
   private static final double MAJOR_APART = 18;
   private static final double LABELS_APART = 44;
-  private static final double LABEL_SIZE = 11;
 
   private final Ruler ruler;
   private final Size size;
@@ -138,7 +151,7 @@ public final class RulerDrawing {
     double pixelsEach = (scale.right() - scale.left()) / (scale.shownMost() - scale.shownLeast());
     BigDecimal minor = Ticks.distance(step, step, pixelsEach, MINOR_APART);
     BigDecimal major = Ticks.distance(step, minor, pixelsEach, MAJOR_APART);
-    BigDecimal labelled = Ticks.distance(step, major, pixelsEach, LABELS_APART * size.scale());
+    BigDecimal labelled = Ticks.distance(step, major, pixelsEach, labelsApart());
     for (BigDecimal place : Ticks.multiples(minor, least(), most())) {
       boolean tall = Ticks.isMultiple(place, major);
       double x = scale.x(place.doubleValue());
@@ -164,7 +177,7 @@ public final class RulerDrawing {
   /** Both limits, and the round numbers that leave them room. */
   private void labels(BigDecimal apart, Numerals numerals) {
     label(ruler.limits().least(), Edge.LEAST, numerals);
-    double room = LABELS_APART * size.scale() * 0.75;
+    double room = labelsApart() * 0.75;
     for (BigDecimal place : Ticks.multiples(apart, least(), most())) {
       double x = scale.x(place.doubleValue());
       if (x - scale.x(least()) >= room && scale.x(most()) - x >= room) {
@@ -182,10 +195,14 @@ public final class RulerDrawing {
     label(scale.x(limit), numerals.text(shown));
   }
 
+  private double labelsApart() {
+    return LABELS_APART * size.scale() * size.letters() / Size.LETTERS;
+  }
+
   private void label(double x, String text) {
     double y = size.line() + 26 * size.scale();
-    double textSize = LABEL_SIZE * Math.max(1, size.scale() * 0.85);
-    shapes.add(new Shape.Text(x, y, text, Shape.Anchor.MIDDLE, textSize, Ink.SOFT, false));
+    double textSize = size.letters() * Math.max(1, size.scale() * 0.85);
+    shapes.add(new Shape.Text(x, y, text, Shape.Anchor.MIDDLE, textSize, Ink.INK, false));
   }
 
   private void marks() {

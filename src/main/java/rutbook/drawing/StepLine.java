@@ -4,6 +4,8 @@ import java.math.BigDecimal;
 import java.util.ArrayList;
 import java.util.List;
 import rutbook.units.Numerals;
+import rutbook.units.Shown;
+import rutbook.units.TurnUnit;
 
 /**
  * How a number moved over time as a step line from left to right, with upright lines where
@@ -20,6 +22,9 @@ public final class StepLine {
 
   private static final double TEXT = 11;
   private static final double TICK_GAP = 8;
+
+  private static final List<BigDecimal> FRACTIONS =
+      List.of(new BigDecimal("0.25"), new BigDecimal("0.5"), BigDecimal.ONE);
 
   /** More steps than this are a line without dots. */
   private static final int MOST_DOTS = 150;
@@ -59,6 +64,7 @@ public final class StepLine {
    * @param end up to where the last value holds
    * @param title of the numbers, with their unit
    * @param numerals in which they are written
+   * @param fractions whether they are said in halves and quarters, as turns are
    */
   public record Season(
       List<Step> steps,
@@ -66,7 +72,19 @@ public final class StepLine {
       List<Tick> ticks,
       double end,
       String title,
-      Numerals numerals) {
+      Numerals numerals,
+      boolean fractions) {
+    /** In decimals. */
+    public Season(
+        List<Step> steps,
+        List<Mark> marks,
+        List<Tick> ticks,
+        double end,
+        String title,
+        Numerals numerals) {
+      this(steps, marks, ticks, end, title, numerals, false);
+    }
+
     public Season {
       steps = List.copyOf(steps);
       marks = List.copyOf(marks);
@@ -97,9 +115,36 @@ public final class StepLine {
     }
     double begin = season.steps().get(0).at();
     this.time = Axis.even("", begin, Math.max(season.end(), begin + 1), season.numerals());
-    this.up = Axis.around(season.title(), least, most, season.numerals());
+    this.up = season.fractions() ? halves(least, most) : around(least, most);
     this.width = width;
     this.height = height;
+  }
+
+  private Axis around(double least, double most) {
+    return Axis.around(season.title(), least, most, season.numerals());
+  }
+
+  private Axis halves(double least, double most) {
+    double low = Math.floor(least * 2) / 2;
+    return Axis.even(
+        season.title(), low, Math.max(low + 0.5, Math.ceil(most * 2) / 2), season.numerals());
+  }
+
+  /** Quarters, halves or whole ones, as many as fit. */
+  private List<BigDecimal> fractions(int atMost) {
+    for (BigDecimal each : FRACTIONS) {
+      List<BigDecimal> places = Ticks.multiples(each, up.least(), up.most());
+      if (places.size() <= atMost) {
+        return places;
+      }
+    }
+    return up.ticks(atMost);
+  }
+
+  private List<String> written(List<BigDecimal> places) {
+    return places.stream()
+        .map(place -> season.numerals().text(new Shown(place, TurnUnit.TURN)))
+        .toList();
   }
 
   /** The line from its first step to the end. */
@@ -148,8 +193,9 @@ public final class StepLine {
   }
 
   private void grid() {
-    List<BigDecimal> ticks = up.ticks((int) Math.max(2, (height - TOP - BOTTOM - FOOT) / 26));
-    List<String> labels = up.labels(ticks);
+    int fit = (int) Math.max(2, (height - TOP - BOTTOM - FOOT) / 26);
+    List<BigDecimal> ticks = season.fractions() ? fractions(Math.max(3, fit)) : up.ticks(fit);
+    List<String> labels = season.fractions() ? written(ticks) : up.labels(ticks);
     for (int i = 0; i < ticks.size(); i++) {
       double level = y(ticks.get(i).doubleValue());
       shapes.add(new Shape.Line(LEFT, level, width - RIGHT, level, Ink.HAIR, 1));

@@ -102,7 +102,7 @@ final class CardOf {
 
   /** The size of every ruler on a card. */
   RulerDrawing.Size ruler() {
-    return RulerDrawing.Size.numbered(RULER_WIDTH, phrases.amounts().numerals(), 1);
+    return RulerDrawing.Size.printed(RULER_WIDTH, phrases.amounts().numerals());
   }
 
   /** Whether a sag is what a baseline keeps, and nobody measured it. */

@@ -10,14 +10,14 @@ import rutbook.report.Card.Block;
  */
 enum Density {
   ROOMY(44, 19, 1000),
-  SNUG(36, 19, 985),
-  TIGHT(34, 16, 1120),
+  SNUG(36, 19, 950),
+  TIGHT(34, 16, 1095),
   /** As tight, with small rulers. */
   DENSE(28, 16, 1150);
 
   private static final int TITLE = 32;
   private static final int LETTERS = 105;
-  private static final int CELL_LETTERS = 75;
+  private static final int CELL_LETTERS = 36;
   private static final int SMALL_LETTERS = 120;
 
   private final int row;
@@ -85,9 +85,10 @@ enum Density {
     return row + under + (under == 0 ? 0 : 5);
   }
 
-  /** A table's row is as high as all its cells would be as one text. */
+  /** A table's row is as high as its longest cell, which is given the most room. */
   private int cells(List<String> cells) {
-    return lines(String.join(" ", cells), CELL_LETTERS) * (line - 2) + 7;
+    int longest = cells.stream().mapToInt(String::length).max().orElse(0);
+    return (1 + longest / CELL_LETTERS) * (line - 2) + 7;
   }
 
   private int step(Card.Step step) {

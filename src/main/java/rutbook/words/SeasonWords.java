@@ -9,6 +9,7 @@ import rutbook.compare.SettingHistory;
 import rutbook.drawing.StepLine;
 import rutbook.notebook.Reading;
 import rutbook.notebook.Setting;
+import rutbook.units.Dimension;
 import rutbook.units.Unit;
 
 /** A setting over time as a step line, in the rider's units and with the months below it. */
@@ -55,7 +56,8 @@ public final class SeasonWords {
         months(begin, end),
         end.toEpochDay(),
         unit(setting).symbol(),
-        phrases.amounts().numerals());
+        phrases.amounts().numerals(),
+        setting.dimension() == Dimension.TURNS);
   }
 
   private List<StepLine.Tick> months(LocalDate begin, LocalDate end) {

@@ -53,6 +53,26 @@ class StepLineTest {
     assertThat(points.get(0).y()).isEqualTo(points.get(1).y());
   }
 
+  /** As a rider says turns: never "2.2". */
+  @Test
+  void turnsAreWrittenInHalvesAndQuarters() {
+    for (double height : new double[] {92, HEIGHT, 260}) {
+      List<Step> steps = List.of(new Step(0, 1.75), new Step(50, 2.25));
+      Drawing drawing =
+          new StepLine(
+                  new Season(steps, List.of(), List.of(), 100, "turns", new Numerals(','), true),
+                  WIDTH,
+                  height)
+              .drawing();
+      List<String> numbers =
+          drawing.shapes(Shape.Text.class).stream()
+              .map(Shape.Text::text)
+              .filter(text -> !text.equals("turns"))
+              .toList();
+      assertThat(numbers).hasSizeGreaterThan(1).isSubsetOf("1½", "1¾", "2", "2¼", "2½");
+    }
+  }
+
   @Test
   void nothingIsNoLine() {
     assertThatThrownBy(() -> line(List.of())).isInstanceOf(IllegalArgumentException.class);

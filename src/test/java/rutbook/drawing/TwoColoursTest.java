@@ -134,4 +134,18 @@ class TwoColoursTest {
     assertThat(drawing.shapes(Shape.Dot.class)).hasSize(1).allMatch(Shape.Dot::filled);
     assertThat(drawing.shapes(Shape.Polygon.class)).hasSize(1).noneMatch(Shape.Polygon::filled);
   }
+
+  @Test
+  void withoutColourTheLapsOfTheSidesDifferByShape() {
+    Drawing drawing =
+        LapDots.of(
+            List.of(new LapDots.Column("a", List.of(100.0, 101.0))),
+            List.of(new LapDots.Column("b", List.of(99.0))),
+            "s",
+            Numerals.POINT,
+            400,
+            150);
+    assertThat(drawing.shapes(Shape.Dot.class)).hasSize(2).allMatch(Shape.Dot::filled);
+    assertThat(drawing.shapes(Shape.Polygon.class)).hasSize(1).noneMatch(Shape.Polygon::filled);
+  }
 }

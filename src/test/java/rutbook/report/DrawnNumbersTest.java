@@ -41,7 +41,8 @@ class DrawnNumbersTest {
     Subject after = Subject.of(timeline, last, SampleCards.track(season, last));
     return List.of(
         SampleCards.cards(season, phrases).card(now),
-        SampleCards.compared(season, phrases, FullComparison.of(timeline, before, after)));
+        SampleCards.compared(
+            season, phrases, FullComparison.of(season.shelf(), timeline, before, after)));
   }
 
   private static List<String> drawn(Card card) {

@@ -142,11 +142,7 @@ final class RideParts {
       nodes.add(
           new WideDrawing(LEAST_WIDTH, LAPS, width -> words.dots(laps, width, LAPS), verdict));
       nodes.add(Keys.prose(words.noise(laps), "soft"));
-      nodes.addAll(
-          saving(
-              "compare-laps",
-              verdict,
-              width -> words.dots(laps, width, LAPS)));
+      nodes.addAll(saving("compare-laps", verdict, width -> words.dots(laps, width, LAPS)));
     }
     return part("compare-laps", desk.text("compare.laps"), nodes);
   }
@@ -172,8 +168,7 @@ final class RideParts {
           saving(
               "compare-curves",
               words.say("curve"),
-              width ->
-                  ChartDrawing.of(chart, new ChartLayout.Size(width, 2 * CURVES, 1))));
+              width -> ChartDrawing.of(chart, new ChartLayout.Size(width, 2 * CURVES, 1))));
     }
     words.reserve(curves).forEach(line -> nodes.add(Keys.prose(line)));
     return part("compare-curves", desk.text("compare.fork"), nodes);
