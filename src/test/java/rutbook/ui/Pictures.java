@@ -34,7 +34,7 @@ import rutbook.words.Phrases;
 /**
  * Takes pictures of each page, theme and size, empty and full, into {@code target/pictures}. With
  * words as arguments only those whose name holds them all, with "german" in German; with "readme"
- * the two that README shows.
+ * those that README shows.
  */
 public final class Pictures {
   private static final File FOLDER = new File("target/pictures");
@@ -110,13 +110,17 @@ public final class Pictures {
     }
   }
 
-  /** The two pictures that README shows, which are kept with the sources. */
+  /** The pictures that README shows, which are kept with the sources. */
   private static void forTheReadme() throws IOException {
     File kept = new File("src/site/pictures");
     kept.mkdirs();
     Take small = new Take(1024, 640, Theme.LIGHT, TextSize.NORMAL);
+    Take usual = new Take(1280, 800, Theme.LIGHT, TextSize.NORMAL);
     take(view("season-session"), small, new File(kept, "session.png"));
     take(view("bench-fill"), small, new File(kept, "bench.png"));
+    take(view("empty-bike-start-2"), small, new File(kept, "start.png"));
+    take(view("season-feel"), usual, new File(kept, "feel.png"));
+    take(view("next"), usual, new File(kept, "next.png"));
   }
 
   private static View view(String name) {
