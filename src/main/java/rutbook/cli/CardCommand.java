@@ -23,7 +23,7 @@ import rutbook.report.SessionsCsv;
         "Make a page to print or send: of one reference a setup or session, of two what differs."
             + " References are those of compare; without one it is what is on the bike now. As"
             + " .csv: the sessions of the reference, or all.")
-final class CardCommand extends RutbookCommand.OnNotebook {
+final class CardCommand extends OnNotebook {
   @Parameters(index = "1", arity = "0..1", paramLabel = "REF")
   private Optional<String> first;
 

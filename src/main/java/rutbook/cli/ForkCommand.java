@@ -26,7 +26,7 @@ import rutbook.units.Amount;
     description =
         "Print the force of the fork over its travel and its reserve for the least, the nominal,"
             + " the most and the present fill; exit 1 when data are missing.")
-final class ForkCommand extends RutbookCommand.OnNotebook {
+final class ForkCommand extends OnNotebook {
   @Option(
       names = "--fill",
       defaultValue = "",

@@ -14,7 +14,7 @@ import rutbook.units.Amount;
     name = "gas",
     description =
         "Print what gauges read at another altitude or temperature: fork air, tyres, reservoir.")
-final class GasCommand extends RutbookCommand.OnNotebook {
+final class GasCommand extends OnNotebook {
   @Option(
       names = "--from-altitude",
       defaultValue = "",

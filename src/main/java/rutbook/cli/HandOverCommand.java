@@ -33,7 +33,7 @@ import rutbook.words.ShareWords;
         "Hand setups over to a coach as one file. References are those of compare; without one it"
             + " is what is on the bike now. The first is the one asked about; of a day or a moto its"
             + " session goes along. The notebook keeps a record, by which the answer is taken back.")
-final class HandOverCommand extends RutbookCommand.OnNotebook {
+final class HandOverCommand extends OnNotebook {
   @Parameters(index = "1", arity = "0..*", paramLabel = "REF")
   private List<String> references = List.of();
 

@@ -11,7 +11,7 @@ import rutbook.notebook.Setting;
 @Command(
     name = "history",
     description = "Print how each setting moved, with rebuilds, sheets and baselines beside it.")
-final class HistoryCommand extends RutbookCommand.OnNotebook {
+final class HistoryCommand extends OnNotebook {
   @Option(
       names = "--setting",
       defaultValue = "",

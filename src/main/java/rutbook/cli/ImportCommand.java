@@ -34,7 +34,7 @@ import rutbook.words.ImportWords;
         "Take laps of a timing system into a moto (--laps 2026-05-03#2), or setups of a spreadsheet"
             + " as the starts of sessions (--setups). Columns are found by looking; --map says"
             + " otherwise. What is not taken is told row by row; exit 1 when nothing is.")
-final class ImportCommand extends RutbookCommand.OnNotebook {
+final class ImportCommand extends OnNotebook {
   @Parameters(index = "1", paramLabel = "TABLE", description = "A file of values, .csv.")
   private String table;
 

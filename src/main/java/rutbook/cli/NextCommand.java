@@ -20,7 +20,7 @@ import rutbook.reasoning.StartAtTrack;
     description =
         "Print the one setting to change next, why, how sure, and how to test it; or that nothing"
             + " has to be changed; exit 1 when a fault or a crash comes first.")
-final class NextCommand extends RutbookCommand.OnNotebook {
+final class NextCommand extends OnNotebook {
   @Option(
       names = "--at",
       paramLabel = "REF",

@@ -24,7 +24,7 @@ import rutbook.words.OilWords;
     description =
         "Print the oils of the shelf by viscosity, index and grade, and each against the one in the"
             + " fork.")
-final class OilCommand extends RutbookCommand.OnNotebook {
+final class OilCommand extends OnNotebook {
   private static final Amount TEN_MILLIMETRES = Amount.of(10, Length.MILLIMETRE);
 
   @Option(names = "--at", defaultValue = "", description = "At which temperature, as \"60 °C\".")

@@ -20,7 +20,7 @@ import rutbook.report.Cards;
 
 /** The plan of a rebuild and the return to baseline, printed or left as a sheet of paper. */
 @Command(name = "rebuild", description = "Print the plan of a rebuild and the return to baseline.")
-final class RebuildCommand extends RutbookCommand.OnNotebook {
+final class RebuildCommand extends OnNotebook {
   @Option(names = "--fork", description = "The fork is stripped and refilled.")
   private boolean fork;
 

@@ -9,26 +9,16 @@ import picocli.CommandLine;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
-import picocli.CommandLine.ParentCommand;
-import rutbook.compare.BikeCheck;
-import rutbook.compare.Finding;
-import rutbook.compare.FullComparison;
-import rutbook.compare.Subject;
-import rutbook.json.CheckAnswer;
-import rutbook.json.CompareAnswer;
-import rutbook.json.LogAnswer;
-import rutbook.json.Reply;
-import rutbook.notebook.Entry;
 import rutbook.notebook.Notebook;
 import rutbook.notebook.NotebookException;
-import rutbook.reasoning.MoveEffects;
 import rutbook.units.Display;
 import rutbook.words.FaultWords;
 import rutbook.words.Phrases;
 
 /**
  * The jobs of the notebook from a terminal. All but those with a {@link Pen} only read notebooks
- * and take no lock. Adding one is a nested command and its name in the list of subcommands.
+ * and take no lock. Adding one is a class that extends {@link OnNotebook} and its name in the list
+ * of subcommands.
  */
 @Command(
     name = "rutbook",
@@ -41,8 +31,8 @@ import rutbook.words.Phrases;
       "      3 the file cannot be read, 4 unexpected."
     },
     subcommands = {
-      RutbookCommand.Log.class,
-      RutbookCommand.Compare.class,
+      LogCommand.class,
+      CompareCommand.class,
       HistoryCommand.class,
       FindCommand.class,
       NextCommand.class,
@@ -51,7 +41,7 @@ import rutbook.words.Phrases;
       TakeBackCommand.class,
       ImportCommand.class,
       RebuildCommand.class,
-      RutbookCommand.Check.class,
+      CheckCommand.class,
       ForkCommand.class,
       OilCommand.class,
       SagCommand.class,
@@ -59,7 +49,7 @@ import rutbook.words.Phrases;
       GasCommand.class
     })
 public final class RutbookCommand implements Runnable {
-  private static final String JSON = "--json";
+  static final String JSON = "--json";
 
   private final Terminal terminal;
   private final Function<String, Notebook> reader;
@@ -126,8 +116,24 @@ public final class RutbookCommand implements Runnable {
     return folders.apply(folder);
   }
 
+  Notebook read(String name) {
+    return reader.apply(name);
+  }
+
   Terminal terminal() {
     return terminal;
+  }
+
+  Outbox outbox() {
+    return outbox;
+  }
+
+  Pen pen() {
+    return pen.orElseThrow();
+  }
+
+  Phrases phrases() {
+    return phrases;
   }
 
   String say(String key, Object... facts) {
@@ -208,144 +214,5 @@ public final class RutbookCommand implements Runnable {
       errors.line(refusal.getMessage());
     }
     return refusal.exit();
-  }
-
-  /** What every command on a notebook has. */
-  @Command(mixinStandardHelpOptions = true)
-  abstract static class OnNotebook implements java.util.concurrent.Callable<Integer> {
-    @ParentCommand private RutbookCommand parent;
-
-    @Parameters(index = "0", paramLabel = "FILE", description = "The notebook.")
-    private String file;
-
-    @Option(names = "--bike", defaultValue = "", description = "Which bike, by name.")
-    private String bike;
-
-    @Option(
-        names = "--units",
-        defaultValue = "",
-        description = "metric or us; otherwise the notebook's own choice.")
-    private String units;
-
-    @Option(
-        names = JSON,
-        description =
-            "Answer with one JSON object on standard output, also when it is a refusal: amounts"
-                + " have a value and a unit, as written in the notebook or as --units says.")
-    private boolean json;
-
-    OpenedNotebook opened() {
-      Notebook notebook = parent.reader.apply(file);
-      return OpenedNotebook.of(notebook, bike, parent.phrases.in(display(notebook)));
-    }
-
-    private Display display(Notebook notebook) {
-      return switch (units) {
-        case "" -> notebook.display();
-        case "metric" -> Display.METRIC;
-        case "us" -> Display.US;
-        default -> throw Refusal.use(parent.phrases.say("Cli", "bad-units", units));
-      };
-    }
-
-    /**
-     * Gives the answer of a command: as JSON when that was asked for, as lines otherwise.
-     *
-     * @return the exit code that was given
-     */
-    int answer(OpenedNotebook opened, int exit, Reply reply, Consumer<Pages> lines) {
-      if (json) {
-        Optional<Display> asked =
-            units.isEmpty() ? Optional.empty() : Optional.of(display(opened.notebook()));
-        terminal().json(reply.text(exit, Optional.of(opened.bike()), asked));
-      } else {
-        lines.accept(new Pages(opened, parent.terminal));
-      }
-      return exit;
-    }
-
-    Terminal terminal() {
-      return parent.terminal;
-    }
-
-    Outbox outbox() {
-      return parent.outbox;
-    }
-
-    Pen pen() {
-      return parent.pen.orElseThrow();
-    }
-
-    /** The notebook's name as it was typed. */
-    String file() {
-      return file;
-    }
-  }
-
-  @Command(name = "log", description = "Print what is on the bike and every session.")
-  static final class Log extends OnNotebook {
-    @Override
-    public Integer call() {
-      OpenedNotebook opened = opened();
-      Reply reply = LogAnswer.of(opened.notebook(), opened.timeline());
-      return answer(opened, Exit.DONE, reply, pages -> lines(opened, pages));
-    }
-
-    private void lines(OpenedNotebook opened, Pages pages) {
-      terminal().line(opened.bike().name());
-      pages.onTheBike();
-      for (Entry.Session session : opened.timeline().sessions()) {
-        terminal().blank();
-        pages.session(session);
-      }
-    }
-  }
-
-  @Command(
-      name = "compare",
-      description =
-          "Print what differs. A reference is now, baseline, a day (2026-05-03), a moto of it"
-              + " (2026-05-03#2), the best of a track (track:\"Name\"), the start there"
-              + " (start:\"Name\"), advice (advice:2026-05-03) or what was handed over"
-              + " (handed:2026-05-03). Of two tracks all sessions are compared too.")
-  static final class Compare extends OnNotebook {
-    @Parameters(index = "1", paramLabel = "FROM")
-    private String from;
-
-    @Parameters(index = "2", paramLabel = "TO")
-    private String to;
-
-    @Override
-    public Integer call() {
-      OpenedNotebook opened = opened();
-      References references = new References(opened);
-      Subject before = references.subject(from);
-      Subject after = references.subject(to);
-      FullComparison comparison =
-          FullComparison.of(opened.notebook().shelf(), opened.timeline(), before, after);
-      MoveEffects effects = opened.effects();
-      return answer(
-          opened,
-          Exit.DONE,
-          CompareAnswer.of(comparison, effects),
-          pages -> lines(opened, comparison, effects, pages));
-    }
-
-    private void lines(
-        OpenedNotebook opened, FullComparison comparison, MoveEffects effects, Pages pages) {
-      pages.comparison(comparison.sides(), opened.effects(effects, comparison.sides()));
-      new ComparedPages(opened, terminal()).more(comparison);
-    }
-  }
-
-  @Command(name = "check", description = "Print what wants attention; exit 1 when something does.")
-  static final class Check extends OnNotebook {
-    @Override
-    public Integer call() {
-      OpenedNotebook opened = opened();
-      List<Finding> findings = BikeCheck.of(opened.timeline());
-      int exit = findings.stream().anyMatch(Finding::isProblem) ? Exit.PROBLEM : Exit.DONE;
-      return answer(opened, exit, CheckAnswer.of(findings), pages -> pages.check(findings));
-    }
   }
 }

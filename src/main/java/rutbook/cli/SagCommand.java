@@ -19,7 +19,7 @@ import rutbook.words.FigureWords;
     description =
         "Print the sag worksheet of the rear from its last measurement: the spring and preload that"
             + " meet both sags; exit 1 when data are missing.")
-final class SagCommand extends RutbookCommand.OnNotebook {
+final class SagCommand extends OnNotebook {
   @Override
   public Integer call() {
     OpenedNotebook opened = opened();

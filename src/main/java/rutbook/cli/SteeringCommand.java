@@ -15,7 +15,7 @@ import rutbook.units.Length;
     description =
         "Print rake, trail and pitch for every height of the fork that the sheet allows; exit 1"
             + " when data are missing.")
-final class SteeringCommand extends RutbookCommand.OnNotebook {
+final class SteeringCommand extends OnNotebook {
   @Option(
       names = "--rear-sag",
       defaultValue = "",

@@ -36,7 +36,7 @@ import rutbook.words.ShareWords;
         "Print what the coach says in a setup file, beside what was handed over and what is on the"
             + " bike now; exit 1 when something does not fit any more. The notebook is changed only"
             + " with --keep, --accept or --decline: then the advice stands in the Log.")
-final class TakeBackCommand extends RutbookCommand.OnNotebook {
+final class TakeBackCommand extends OnNotebook {
   @Parameters(index = "1", paramLabel = "SETUP", description = "The file from the coach.")
   private String setup;
 
