@@ -81,8 +81,7 @@ public record AfterRide(
     List<Complaint> compared =
         asked.stream().filter(each -> each.now().isPresent()).map(Asked::complaint).toList();
     Verdict verdict =
-        Verdict.of(
-            timeline, ridden.session(), ridden.session().motos().get(ridden.at()).id(), compared);
+        Verdict.of(timeline, ridden.session(), ridden.at(), ridden.without(), compared);
     return new AfterRide(ridden, asked, verdict, steps(ridden, verdict));
   }
 
@@ -100,7 +99,7 @@ public record AfterRide(
    */
   public static List<Complaint> meant(Notebook notebook, RiddenProposal ridden, RuleBook rules) {
     BikeId bike = ridden.session().bike();
-    Notebook then = Past.upTo(notebook, ridden.session(), ridden.at());
+    Notebook then = ridden.before(notebook);
     Optional<Suggestion> same =
         NextChange.of(then, bike, rules).suggestions().stream()
             .filter(each -> each.setting().id().equals(ridden.setting().id()))
@@ -167,7 +166,11 @@ public record AfterRide(
     if (ridden.isOn()) {
       return switch (outcome) {
         case CONFIRMED -> List.of(Step.KEEP, Step.GO_BACK, Step.ONE_MORE);
-        case NO_DIFFERENCE, NOT_RIDDEN -> List.of(Step.ONE_MORE, Step.GO_BACK, Step.KEEP);
+        case NOT_RIDDEN ->
+            ridden.between().isPresent()
+                ? List.of(Step.GO_BACK, Step.KEEP, Step.ONE_MORE)
+                : List.of(Step.ONE_MORE, Step.GO_BACK, Step.KEEP);
+        case NO_DIFFERENCE -> List.of(Step.ONE_MORE, Step.GO_BACK, Step.KEEP);
         case BETTER, WORSE, NOT_THE_CHANGE -> List.of(Step.GO_BACK, Step.KEEP, Step.ONE_MORE);
       };
     }

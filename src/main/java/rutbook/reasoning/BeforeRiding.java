@@ -1,6 +1,7 @@
 package rutbook.reasoning;
 
 import java.util.Arrays;
+import java.util.stream.IntStream;
 
 /**
  * What may be true of a bike and its rider before any moto: values with their chances (up to a
@@ -54,11 +55,11 @@ final class BeforeRiding {
   static final Values NOISE =
       Values.ofLogs(new double[] {0.5, 0.65, 0.8, 1.0, 1.3}, -0.7, 0, 0, -1, -2.5);
 
-  /** Of twelve rules, as many as this is worth: how many hold, do nothing, are reversed. */
+  /** Of six rules, as many as this is worth: how many hold, do nothing, are reversed. */
   static final Values RULES =
       new Values(
           new double[] {PriorCell.HOLDS, PriorCell.NOTHING, PriorCell.REVERSED},
-          new double[] {9.6, 1.44, 0.96});
+          new double[] {4.68, 0.72, 0.6});
 
   private BeforeRiding() {}
 
@@ -75,6 +76,17 @@ final class BeforeRiding {
 
     int size() {
       return value.length;
+    }
+
+    /** Those between two ends. */
+    Values within(double least, double most) {
+      int[] kept =
+          IntStream.range(0, value.length)
+              .filter(i -> value[i] >= least && value[i] <= most)
+              .toArray();
+      return new Values(
+          Arrays.stream(kept).mapToDouble(i -> value[i]).toArray(),
+          Arrays.stream(kept).mapToDouble(i -> chance[i]).toArray());
     }
   }
 }

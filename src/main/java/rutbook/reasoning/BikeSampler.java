@@ -1,6 +1,7 @@
 package rutbook.reasoning;
 
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
 import java.util.SplittableRandom;
 import java.util.stream.IntStream;
@@ -14,22 +15,30 @@ import java.util.stream.IntStream;
  */
 final class BikeSampler {
   /** Effects that no rule speaks of are many and small: each is drawn in one sweep of so many. */
-  private static final int SELDOM = 4;
+  private static final int SELDOM = 8;
 
   /** A place and an effect at once are dear: each setting in one sweep of so many. */
-  private static final int TOGETHER = 3;
+  private static final int TOGETHER = 4;
+
+  /** A place so much less likely than the likeliest is not drawn together with an effect. */
+  private static final double HARDLY = 1e-6;
 
   private final PriorCell[][] cells;
-  private final double[][] room;
+
+  /** Where each setting may be most comfortable inside its limits. */
+  private final BeforeRiding.Values[] places;
+
   private final RecentRatings recent;
+
+  /** Motos by day. */
+  private final int[][] ofDay;
+
   private final OldEvidence[] old;
   private final Draw draw;
   private final BikeState at;
 
   /** How many of the rules hold, do nothing, are reversed on the bike as it is drawn. */
   private final double[] held = BeforeRiding.RULES.chance().clone();
-
-  private final double[] placed = new double[BeforeRiding.BEST.size()];
 
   /** Complaints of which a rule speaks, by setting. */
   private final int[][] listed;
@@ -47,18 +56,23 @@ final class BikeSampler {
   BikeSampler(
       PriorCell[][] cells, double[][] room, RecentRatings recent, OldEvidence[] old, long seed) {
     this.cells = cells;
-    this.room = room;
     this.recent = recent;
     this.old = old;
     random = new SplittableRandom(seed);
     draw = new Draw(random);
-    double[] wish = BeforeRiding.BEST.value();
-    int[] best = new int[room.length];
-    for (int j = 0; j < best.length; j++) {
-      int i = random.nextInt(wish.length);
-      best[j] = wish[i] < room[j][0] || wish[i] > room[j][1] ? wish.length / 2 : i;
+    places =
+        Arrays.stream(room)
+            .map(each -> BeforeRiding.BEST.within(each[0], each[1]))
+            .toArray(BeforeRiding.Values[]::new);
+    double[][] place =
+        Arrays.stream(places).map(BeforeRiding.Values::value).toArray(double[][]::new);
+    int[] best = Arrays.stream(places).mapToInt(each -> random.nextInt(each.size())).toArray();
+    at = new BikeState(cells, place, best, recent);
+    ofDay = new int[recent.days()][];
+    for (int d = 0; d < ofDay.length; d++) {
+      int day = d;
+      ofDay[d] = IntStream.range(0, at.motos).filter(t -> recent.day()[t] == day).toArray();
     }
-    at = new BikeState(cells, best, recent);
     listed = new int[room.length][];
     for (int j = 0; j < listed.length; j++) {
       int setting = j;
@@ -86,9 +100,10 @@ final class BikeSampler {
 
   private void sweep() {
     for (int j = 0; j < at.settings; j++) {
-      drawBest(j);
       if (listed[j].length > 0 && (sweeps + j) % TOGETHER == 0) {
         drawTogether(listed[j][random.nextInt(listed[j].length)], j);
+      } else if (listed[j].length > 0) {
+        drawBest(j);
       }
     }
     for (int s = 0; s < at.complaints; s++) {
@@ -117,12 +132,10 @@ final class BikeSampler {
    * has its comfort on the other side, and neither can turn round alone.
    */
   private void drawTogether(int s, int j) {
-    double[] places = BeforeRiding.BEST.value();
+    double[] place = places[j].value();
     PriorCell cell = cells[s][j];
     weighBest(j, s);
-    for (int b = 0; b < places.length; b++) {
-      placed[b] = draw.chance(b);
-    }
+    double[] placed = draw.likely(HARDLY);
     held[at.regime(s, j)]--;
     double[] known = known(s, j);
     draw.begin(placed, known);
@@ -131,8 +144,10 @@ final class BikeSampler {
       if (table != null) {
         double x = recent.x()[t][j];
         double from = at.mean[s][t] - at.effect(s, j) * (x - at.best(j));
-        for (int b = 0; b < places.length; b++) {
-          draw.rated(table, from, x - places[b], cell.value(), b);
+        for (int b = 0; b < place.length; b++) {
+          if (placed[b] > 0) {
+            draw.rated(table, from, x - place[b], cell.value(), b);
+          }
         }
       }
     }
@@ -144,15 +159,10 @@ final class BikeSampler {
 
   /** The chances of the most comfortable place of a setting, by all complaints but one. */
   private void weighBest(int j, int without) {
-    double[] values = BeforeRiding.BEST.value();
-    draw.begin(BeforeRiding.BEST.chance());
-    for (int i = 0; i < values.length; i++) {
-      if (values[i] < room[j][0] || values[i] > room[j][1]) {
-        draw.ruleOut(i);
-      }
-    }
-    for (int s = 0; s < at.complaints; s++) {
-      double each = s != without && cells[s][j].listed() ? at.effect(s, j) : 0;
+    double[] values = places[j].value();
+    draw.begin(places[j].chance());
+    for (int s : listed[j]) {
+      double each = s != without ? at.effect(s, j) : 0;
       for (int t = 0; each != 0 && t < at.motos; t++) {
         float[] table = at.table(s, t);
         if (table != null) {
@@ -209,8 +219,8 @@ final class BikeSampler {
   private void drawDay(int s, int d) {
     double[] values = BeforeRiding.DAY.value();
     draw.begin(BeforeRiding.DAY.chance());
-    for (int t = 0; t < at.motos; t++) {
-      float[] table = recent.day()[t] == d ? at.table(s, t) : null;
+    for (int t : ofDay[d]) {
+      float[] table = at.table(s, t);
       if (table != null) {
         draw.rated(table, at.mean[s][t] - at.day(s, d), 1, values);
       }
@@ -242,6 +252,6 @@ final class BikeSampler {
         }
       }
     }
-    at.noise = draw.drawn(at.noise);
+    at.setNoise(draw.drawn(at.noise()));
   }
 }

@@ -18,6 +18,8 @@ final class BikeState {
   /** Doses from the baseline to the most comfortable setup, one for all complaints. */
   final int[] best;
 
+  private final double[][] places;
+
   /** What is left of each complaint there. */
   final int[] left;
 
@@ -33,13 +35,23 @@ final class BikeState {
   int roughens = 2;
 
   /** Which of the noise sds. */
-  int noise = 1;
+  private int noise = 1;
+
+  /** What the ratings say, by complaint and moto; null where one is not mentioned. */
+  private final float[][][] tables;
 
   /** Severity by complaint and moto. */
   final double[][] mean;
 
-  BikeState(PriorCell[][] cells, int[] best, RecentRatings recent) {
+  /**
+   * As the rules have it.
+   *
+   * @param places doses from the baseline at which each setting may be most comfortable
+   * @param best which of them
+   */
+  BikeState(PriorCell[][] cells, double[][] places, int[] best, RecentRatings recent) {
     this.cells = cells;
+    this.places = places;
     this.recent = recent;
     this.best = best;
     complaints = cells.length;
@@ -50,6 +62,7 @@ final class BikeState {
     size = new double[complaints][settings];
     day = new int[complaints][recent.days()];
     mean = new double[complaints][motos];
+    tables = new float[complaints][motos][];
     Arrays.fill(left, 4);
     for (int s = 0; s < complaints; s++) {
       Arrays.fill(day[s], BeforeRiding.DAY.size() / 2);
@@ -61,10 +74,11 @@ final class BikeState {
         mean[s][t] = at(s, recent.x()[t], recent.order()[t]);
       }
     }
+    setNoise(noise);
   }
 
   double best(int j) {
-    return BeforeRiding.BEST.value()[best[j]];
+    return places[j][best[j]];
   }
 
   double left(int s) {
@@ -111,7 +125,7 @@ final class BikeState {
 
   /** What the ratings of a moto say; null when the complaint is not mentioned. */
   float[] table(int s, int t) {
-    return isRated(s, t) ? table(s, t, noise) : null;
+    return tables[s][t];
   }
 
   /** What the rating of a moto says if ratings have another noise. */
@@ -163,6 +177,19 @@ final class BikeState {
     for (int s = 0; s < complaints; s++) {
       for (int t = 0; t < motos; t++) {
         mean[s][t] += (roughens() - before) * recent.order()[t];
+      }
+    }
+  }
+
+  int noise() {
+    return noise;
+  }
+
+  void setNoise(int next) {
+    noise = next;
+    for (int s = 0; s < complaints; s++) {
+      for (int t = 0; t < motos; t++) {
+        tables[s][t] = isRated(s, t) ? table(s, t, next) : null;
       }
     }
   }

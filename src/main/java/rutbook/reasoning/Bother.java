@@ -14,9 +14,12 @@ import java.util.OptionalInt;
  */
 public record Bother(
     Complaint complaint, double expected, double low, double high, OptionalInt rated, double left) {
+  /** Severity points from which on a complaint is felt at all. */
+  static final double FELT = 0.5;
+
   /** Whether it is felt at all: half a point or more is expected. */
   public boolean isFelt() {
-    return expected >= 0.5;
+    return expected >= FELT;
   }
 
   /** Whether it is worth a change: 2 or more, expected or written. */

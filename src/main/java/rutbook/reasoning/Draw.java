@@ -29,10 +29,6 @@ final class Draw {
     }
   }
 
-  void ruleOut(int value) {
-    chance[value] = 0;
-  }
-
   void times(int value, double factor) {
     chance[value] *= factor;
   }
@@ -44,13 +40,20 @@ final class Draw {
 
   /** The same for the pairs of one value of the first unknown with all of the second. */
   void rated(float[] table, double from, double step, double[] values, int first) {
-    for (int i = 0; i < values.length; i++) {
-      chance[first * values.length + i] *= RatingChances.at(table, from + step * values[i]);
-    }
+    RatingChances.weigh(chance, first * values.length, table, from, step, values);
   }
 
-  double chance(int value) {
-    return chance[value];
+  /** The chances, those below a share of the greatest as 0. */
+  double[] likely(double share) {
+    double most = 0;
+    for (int i = 0; i < size; i++) {
+      most = Math.max(most, chance[i]);
+    }
+    double[] likely = new double[size];
+    for (int i = 0; i < size; i++) {
+      likely[i] = chance[i] < share * most ? 0 : chance[i];
+    }
+    return likely;
   }
 
   /** The place of the value that was drawn; as it was where no value is left with a chance. */

@@ -15,8 +15,7 @@ import rutbook.stats.Observation;
 /** What each setting does to one complaint: the rules as prior, the rider's motos as evidence. */
 public final class Effects {
   private static final double FLOOR = 0.10;
-  private static final double NOISE = 0.8;
-  private static final double LEAST_NOISE = 0.5;
+  private static final CensoredRegression.Noise NOISE = new CensoredRegression.Noise(0.8, 0.5, 1.5);
   private static final int ENOUGH_FOR_NOISE = 12;
   private static final int FIXED = 3;
 
@@ -84,11 +83,10 @@ public final class Effects {
       }
       lastGroup = ride.day() == day ? group : Observation.NO_GROUP;
     }
-    double noise =
+    CensoredFit fit =
         rows.size() < ENOUGH_FOR_NOISE
-            ? NOISE
-            : Math.min(1.5, CensoredRegression.noise(prior, rows, NOISE, LEAST_NOISE, 2));
-    CensoredFit fit = CensoredRegression.fit(prior, rows, noise);
+            ? CensoredRegression.fit(prior, rows, NOISE.first())
+            : CensoredRegression.fit(prior, rows, NOISE, 2);
     double here = last == null ? -0.5 : fit.coefficients().along(last).mean();
     if (lastGroup >= 0) {
       here += fit.groupOffsets().get(lastGroup);

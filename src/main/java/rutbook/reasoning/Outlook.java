@@ -18,7 +18,7 @@ final class Outlook {
   /** A change smaller than this is not spoken of. */
   private static final double NOT_FELT = 0.15;
 
-  /** From here on a complaint that was never mentioned counts: less is not worth a word. */
+  /** From here on what a complaint that was never mentioned costs counts: less is no word worth. */
   private static final double WORTH_A_WORD = 1;
 
   private final Reckoning reckoning;
@@ -90,7 +90,8 @@ final class Outlook {
    * What a change of a setting by some doses promises.
    *
    * @param gain expected drop of the summed severity
-   * @param chance that it drops at all
+   * @param chance that it drops at all, where a complaint that was never mentioned counts as soon
+   *     as it is felt
    * @param hope mean drop over the bikes that it helps, 0 for the others
    */
   record Prospect(double gain, double chance, double hope) {}
@@ -101,26 +102,28 @@ final class Outlook {
     int better = 0;
     for (PlausibleBikes.Bike bike : reckoning.bikes().bikes()) {
       double drop = 0;
+      double felt = 0;
       for (int s = 0; s < bike.here().length; s++) {
-        drop += drop(bike, s, j, doses);
+        double here = bike.here()[s];
+        double then = here + doses * bike.effect()[s][j];
+        drop += drop(here, then, floor(s));
+        felt += drop(here, then, s < now.size() ? 0 : Bother.FELT);
       }
       gain += drop;
       hope += Math.max(0, drop);
-      better += drop > 1e-9 ? 1 : 0;
+      better += felt > 1e-9 ? 1 : 0;
     }
     int n = reckoning.bikes().bikes().size();
     return new Prospect(gain / n, (double) better / n, hope / n);
   }
 
   /** How much less a complaint is felt; one that is absent cannot get better. */
-  private double drop(PlausibleBikes.Bike bike, int s, int j, int doses) {
-    double effect = bike.effect()[s][j];
-    if (effect == 0) {
-      return 0;
-    }
-    double here = bike.here()[s];
-    double floor = s < now.size() ? 0 : WORTH_A_WORD;
-    return Math.max(floor, here) - Math.max(floor, here + doses * effect);
+  private static double drop(double here, double then, double floor) {
+    return Math.max(floor, here) - Math.max(floor, then);
+  }
+
+  private double floor(int s) {
+    return s < now.size() ? 0 : WORTH_A_WORD;
   }
 
   Suggestion suggestion(
@@ -164,7 +167,9 @@ final class Outlook {
   }
 
   private Optional<Suggestion.Shift> shift(int s, int j, int doses) {
-    double[] shift = drawn(bike -> -drop(bike, s, j, doses));
+    double[] shift =
+        drawn(
+            bike -> -drop(bike.here()[s], bike.here()[s] + doses * bike.effect()[s][j], floor(s)));
     double mean = mean(shift);
     if (Math.abs(mean) < NOT_FELT) {
       return Optional.empty();

@@ -16,12 +16,7 @@ public final class Past {
    * @param motos of the session to keep, at most all
    */
   public static Notebook upTo(Notebook notebook, Entry.Session session, int motos) {
-    List<Entry> ofBike = Timeline.of(notebook, session.bike()).entries();
-    int last = ofBike.indexOf(session);
-    List<Entry> kept =
-        ofBike.subList(0, last).stream()
-            .filter(each -> !(each instanceof Entry.Advice) && !(each instanceof Entry.HandedOver))
-            .collect(java.util.stream.Collectors.toCollection(java.util.ArrayList::new));
+    List<Entry> kept = entriesBefore(notebook, session);
     boolean whole = motos >= session.motos().size();
     kept.add(
         whole
@@ -29,7 +24,23 @@ public final class Past {
             : session
                 .withMotos(session.motos().subList(0, motos))
                 .withCheck(java.util.Optional.empty()));
+    return of(notebook, kept);
+  }
+
+  /** Without an entry and what came later for its bike; advice and hand-overs left out as above. */
+  public static Notebook before(Notebook notebook, Entry entry) {
+    return of(notebook, entriesBefore(notebook, entry));
+  }
+
+  private static List<Entry> entriesBefore(Notebook notebook, Entry entry) {
+    List<Entry> ofBike = Timeline.of(notebook, entry.bike()).entries();
+    return ofBike.subList(0, ofBike.indexOf(entry)).stream()
+        .filter(each -> !(each instanceof Entry.Advice) && !(each instanceof Entry.HandedOver))
+        .collect(java.util.stream.Collectors.toCollection(java.util.ArrayList::new));
+  }
+
+  private static Notebook of(Notebook notebook, List<Entry> entries) {
     return Notebook.of(
-        notebook.id(), notebook.shelf(), kept, notebook.ruleChanges(), notebook.display());
+        notebook.id(), notebook.shelf(), entries, notebook.ruleChanges(), notebook.display());
   }
 }

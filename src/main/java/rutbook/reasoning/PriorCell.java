@@ -23,7 +23,7 @@ record PriorCell(boolean listed, double rule, double[] value, int[] regime, doub
   /** More than any cell has: four answers to two questions, each with every spread both ways. */
   static final int MOST_VALUES = 64;
 
-  private static final double[] TURNS = {-1.5, -1, -0.5, 0, 0.5, 1, 1.5};
+  private static final double[] TURNS = {-1.5, -0.75, 0, 0.75, 1.5};
   private static final double SPREAD = 0.4;
   private static final double[] UNLISTED = {-0.24, -0.12, 0, 0.12, 0.24};
   private static final double[] UNLISTED_CHANCE = {0.03, 0.05, 0.84, 0.05, 0.03};

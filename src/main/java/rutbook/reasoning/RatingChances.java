@@ -61,8 +61,21 @@ final class RatingChances {
   }
 
   static float at(float[] table, double severity) {
-    int i = (int) ((severity - LEAST) * STEPS);
-    return table[Math.max(0, Math.min(table.length - 1, i))];
+    return read(table, (severity - LEAST) * STEPS);
+  }
+
+  /** Multiplies chances with those of a rating whose severity is {@code from + step · value}. */
+  static void weigh(
+      double[] chances, int first, float[] table, double from, double step, double[] values) {
+    double place = (from - LEAST) * STEPS;
+    double each = step * STEPS;
+    for (int i = 0; i < values.length; i++) {
+      chances[first + i] *= read(table, place + each * values[i]);
+    }
+  }
+
+  private static float read(float[] table, double place) {
+    return table[Math.max(0, Math.min(table.length - 1, (int) place))];
   }
 
   private static float[][][] chances() {

@@ -17,8 +17,8 @@ final class Reckoning {
   static final int RECENT = 16;
 
   private static final int CHAINS = 3;
-  private static final int THROWN_AWAY = 50;
-  private static final int KEPT = 100;
+  private static final int THROWN_AWAY = 40;
+  private static final int KEPT = 80;
 
   private final Considered considered;
   private final List<Setting> settings;

@@ -3,24 +3,34 @@ package rutbook.reasoning;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
+import java.util.stream.Stream;
 import rutbook.notebook.Answer;
 import rutbook.notebook.Change;
 import rutbook.notebook.Entry;
 import rutbook.notebook.Moto;
+import rutbook.notebook.Notebook;
+import rutbook.notebook.Placed;
 import rutbook.notebook.Proposal;
 import rutbook.notebook.ProposalId;
 import rutbook.notebook.Reading;
 import rutbook.notebook.Setting;
+import rutbook.notebook.Setup;
 import rutbook.notebook.Timeline;
 
 /**
- * A proposal that was taken before a moto of the latest session and is neither kept nor put back
- * yet, with nothing else changed since.
+ * A proposal that was taken before a moto of the latest session, or between it and the session
+ * before, and is neither kept nor put back yet, with nothing else changed since.
  *
  * @param at the first moto with the change, counted from 0
+ * @param between the changes that it was one of, when it was taken between the two sessions
  */
 public record RiddenProposal(
-    Entry.Session session, int at, Entry.Advice advice, Proposal proposal, Setting setting) {
+    Entry.Session session,
+    int at,
+    Optional<Entry.Adjusted> between,
+    Entry.Advice advice,
+    Proposal proposal,
+    Setting setting) {
   private static final Set<Class<? extends Answer>> CLOSED =
       Set.of(Answer.Kept.class, Answer.PutBack.class, Answer.Declined.class);
 
@@ -30,30 +40,48 @@ public record RiddenProposal(
   }
 
   private static Optional<RiddenProposal> open(Timeline timeline, Entry.Session session) {
-    return latest(session)
-        .flatMap(id -> found(timeline, session, id))
+    Optional<RiddenProposal> latest =
+        follows(session.motos().stream().flatMap(moto -> moto.changes().stream()))
+            .map(id -> found(timeline, session, first(session, id), Optional.empty(), id))
+            .orElseGet(() -> takenBetween(timeline, session));
+    return latest
         .filter(each -> !CLOSED.contains(each.proposal.answer().getClass()))
         .filter(RiddenProposal::nothingElseSince);
   }
 
-  private static Optional<ProposalId> latest(Entry.Session session) {
-    return session.motos().stream()
-        .flatMap(moto -> moto.changes().stream())
-        .flatMap(change -> change.proposal().stream())
-        .reduce((earlier, later) -> later);
+  /** The last proposal that changes follow. */
+  private static Optional<ProposalId> follows(Stream<Change> changes) {
+    return changes.flatMap(change -> change.proposal().stream()).reduce((earlier, later) -> later);
+  }
+
+  /** Taken after the session before, with no other change until this one's first moto. */
+  private static Optional<RiddenProposal> takenBetween(Timeline timeline, Entry.Session session) {
+    List<Entry> entries = timeline.entries();
+    for (int i = entries.indexOf(session) - 1; i >= 0 && !session.motos().isEmpty(); i--) {
+      if (entries.get(i) instanceof Entry.Session) {
+        break;
+      }
+      if (entries.get(i) instanceof Entry.Adjusted adjusted) {
+        return follows(adjusted.changes().stream())
+            .flatMap(id -> found(timeline, session, 0, Optional.of(adjusted), id));
+      }
+    }
+    return Optional.empty();
   }
 
   private static Optional<RiddenProposal> found(
-      Timeline timeline, Entry.Session session, ProposalId id) {
+      Timeline timeline,
+      Entry.Session session,
+      int at,
+      Optional<Entry.Adjusted> between,
+      ProposalId id) {
     for (Entry.Advice advice : timeline.entries(Entry.Advice.class)) {
       for (Proposal proposal : advice.proposals()) {
         if (proposal.id().equals(id)) {
           return timeline
               .sheetOn(session.day())
               .setting(proposal.setting())
-              .map(
-                  setting ->
-                      new RiddenProposal(session, first(session, id), advice, proposal, setting));
+              .map(setting -> new RiddenProposal(session, at, between, advice, proposal, setting));
         }
       }
     }
@@ -74,12 +102,20 @@ public record RiddenProposal(
 
   /** Going back and setting it again are parts of the same test; anything else is another. */
   private boolean nothingElseSince() {
-    return session.motos().subList(at + 1, session.motos().size()).stream()
-        .flatMap(moto -> moto.changes().stream())
-        .allMatch(
-            change ->
-                change.setting().equals(setting.id())
-                    && (change.to().sameAs(proposal.to()) || change.to().sameAs(proposal.from())));
+    boolean ridden = between.isEmpty() || isAt(at, proposal.to());
+    return ridden
+        && session.motos().subList(at + 1, session.motos().size()).stream()
+            .flatMap(moto -> moto.changes().stream())
+            .allMatch(
+                change ->
+                    change.setting().equals(setting.id())
+                        && (change.to().sameAs(proposal.to())
+                            || change.to().sameAs(proposal.from())));
+  }
+
+  private boolean isAt(int moto, Reading reading) {
+    Optional<Reading> there = session.setupOf(moto).reading(setting.id());
+    return there.map(reading::sameAs).orElse(false);
   }
 
   /** The moto that is asked about: the latest. */
@@ -94,13 +130,27 @@ public record RiddenProposal(
 
   /** Whether the change is on the bike in the latest moto. */
   public boolean isOn() {
-    Optional<Reading> now = session.setupOf(session.motos().size() - 1).reading(setting.id());
-    return now.map(proposal.to()::sameAs).orElse(false);
+    return isAt(session.motos().size() - 1, proposal.to());
   }
 
   /** Whether nothing else was changed together with it. */
   public boolean isAlone() {
-    return session.motos().get(at).changes().size() == 1;
+    int others = session.motos().get(at).changes().size();
+    return between.map(each -> each.changes().size() + others).orElse(others) == 1;
+  }
+
+  /** The setup without it, all else as it was first ridden with it. */
+  Setup without() {
+    return at > 0
+        ? session.setupOf(at - 1)
+        : session.setupOf(at).with(Placed.set(setting.id(), proposal.from()));
+  }
+
+  /** The notebook as it was when it was taken. */
+  Notebook before(Notebook notebook) {
+    return between
+        .map(each -> Past.before(notebook, each))
+        .orElseGet(() -> Past.upTo(notebook, session, at));
   }
 
   /** The motos before the change: what it was meant to help follows from these alone. */

@@ -71,11 +71,18 @@ public record Verdict(
     while (at < session.motos().size() && !session.motos().get(at).id().equals(moto)) {
       at++;
     }
+    return at == 0 || at >= session.motos().size()
+        ? nothing()
+        : of(timeline, session, at, session.setupOf(at - 1), meant);
+  }
+
+  /**
+   * The same for a change that may have been made before the session: it is then compared with the
+   * motos of the session that were ridden without it.
+   */
+  static Verdict of(
+      Timeline timeline, Entry.Session session, int at, Setup without, List<Complaint> meant) {
     List<Moto> motos = session.motos();
-    if (at == 0 || at >= motos.size()) {
-      return nothing();
-    }
-    Setup without = session.setupOf(at - 1);
     Setup with = session.setupOf(at);
     List<Moto> before = new ArrayList<>();
     for (int i = at - 1; i >= 0 && same(session.setupOf(i), without); i--) {
@@ -124,7 +131,8 @@ public record Verdict(
           RATING_NOISE * Math.sqrt(meant.size() * (1.0 / without.size() + 1.0 / with.size()));
       boolean stayed =
           !back.isEmpty() && again.orElse(0) < difference(before, with, meant).orElse(0) / 2;
-      outcome = outcome(gain.getAsDouble(), BEYOND * error, !back.isEmpty(), stayed);
+      boolean wentBack = !before.isEmpty() && !back.isEmpty();
+      outcome = outcome(gain.getAsDouble(), BEYOND * error, wentBack, stayed);
       boolean first = difference(before, with, meant).orElse(0) > BEYOND * error;
       outcome =
           outcome == Outcome.NO_DIFFERENCE && first && stayed ? Outcome.NOT_THE_CHANGE : outcome;
@@ -134,7 +142,7 @@ public record Verdict(
           outcome(
               laps.get().difference().difference(),
               beyond ? 0 : Double.POSITIVE_INFINITY,
-              !back.isEmpty(),
+              !before.isEmpty() && !back.isEmpty(),
               false);
     }
     return new Verdict(outcome, gain, again, laps, each);

@@ -60,7 +60,12 @@ public final class CensoredRegression {
    */
   public static CensoredFit fit(Prior prior, List<Observation> rows, double noise) {
     CensoredProblem problem = new CensoredProblem(prior, rows, noise);
-    CensoredState state = problem.start();
+    return fit(problem, problem.start());
+  }
+
+  /** The top is the same from wherever it is sought; from nearby it is found sooner. */
+  private static CensoredFit fit(CensoredProblem problem, CensoredState from) {
+    CensoredState state = from;
     double value = problem.logPosterior(state);
     CensoredEquations equations = new CensoredEquations(problem, state);
     int round = 0;
@@ -89,16 +94,44 @@ public final class CensoredRegression {
    */
   public static double noise(
       Prior prior, List<Observation> rows, double first, double least, int rounds) {
-    double noise = Math.max(Given.within("least noise", least, 1e-6, 1e6), first);
+    return learned(prior, rows, new Noise(first, least, 1e6), rounds).noise();
+  }
+
+  /** The fit with the noise that {@link #noise} finds, which is never taken as more than most. */
+  public static CensoredFit fit(Prior prior, List<Observation> rows, Noise noise, int rounds) {
+    Learned learned = learned(prior, rows, noise, rounds);
+    double taken = Math.min(noise.most(), learned.noise());
+    return fit(new CensoredProblem(prior, rows, taken), learned.top());
+  }
+
+  /**
+   * What is known of the noise of a row of weight one: sds from 1e-6 to 1e6.
+   *
+   * @param first guess
+   */
+  public record Noise(double first, double least, double most) {
+    public Noise {
+      Given.within("least noise", least, 1e-6, 1e6);
+      Given.within("most noise", most, least, 1e6);
+    }
+  }
+
+  private record Learned(double noise, CensoredState top) {}
+
+  private static Learned learned(Prior prior, List<Observation> rows, Noise known, int rounds) {
+    double noise = Math.max(known.least(), known.first());
+    CensoredState top = new CensoredProblem(prior, rows, noise).start();
     for (int i = 0; i < rounds; i++) {
-      double next = Math.max(least, noise * fit(prior, rows, noise).noiseRatio());
+      CensoredFit fit = fit(new CensoredProblem(prior, rows, noise), top);
+      top = CensoredState.of(fit);
+      double next = Math.max(known.least(), noise * fit.noiseRatio());
       boolean settled = Math.abs(next - noise) < 1e-3 * noise;
       noise = Math.min(1e6, next);
       if (settled) {
         break;
       }
     }
-    return noise;
+    return new Learned(noise, top);
   }
 
   /** A state along the step that is better, the same when rounding leaves none. */

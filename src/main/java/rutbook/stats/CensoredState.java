@@ -10,6 +10,12 @@ final class CensoredState {
     this.offsets = offsets;
   }
 
+  static CensoredState of(CensoredFit fit) {
+    return new CensoredState(
+        fit.coefficients().means(),
+        fit.groupOffsets().stream().mapToDouble(Double::doubleValue).toArray());
+  }
+
   double mean(Observation row) {
     double sum = row.group() < 0 ? 0 : offsets[row.group()];
     double[] x = row.parts();

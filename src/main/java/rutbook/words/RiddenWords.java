@@ -78,13 +78,23 @@ public final class RiddenWords {
       said.add(phrases.say(AREA, "ridden.nothing-asked"));
     }
     if (!after.hasOpenQuestion() || after.verdict().outcome() != Verdict.Outcome.NOT_RIDDEN) {
-      said.add(phrases.say(AREA, "verdict." + after.verdict().outcome().name()));
+      said.add(phrases.say(AREA, verdictKey(after)));
     }
     after.verdict().laps().ifPresent(laps -> laps(laps, said));
     if (!after.ridden().isAlone()) {
       said.add(phrases.say(AREA, "ridden.not-alone"));
     }
     return said;
+  }
+
+  /** What was set between two days has motos without it only after going back. */
+  private static String verdictKey(AfterRide after) {
+    boolean between = after.ridden().between().isPresent();
+    return switch (after.verdict().outcome()) {
+      case NOT_RIDDEN -> between ? "ridden.between" : "verdict.NOT_RIDDEN";
+      case BETTER -> between ? "ridden.between.better" : "verdict.BETTER";
+      default -> "verdict." + after.verdict().outcome().name();
+    };
   }
 
   /** Laps before less laps with it: more than zero is faster with it. */

@@ -144,4 +144,78 @@ class AfterRideTest {
             .orElseThrow();
     assertThat(after.asked()).extracting(AfterRide.Asked::before).contains(swaps);
   }
+
+  /** Taken after the first day was over; the second day starts with it. */
+  private static Notebook takenBetween(List<Change> others, Moto... second) {
+    Entry.Session first =
+        Bench.session(
+            "s", Bench.SPRING, Bench.HOLLOW, Bench.setup(), List.of(rated("a", List.of(), 4)));
+    Proposal proposal =
+        new Proposal(
+            PROPOSAL,
+            Bench.FORK_COMPRESSION,
+            FROM,
+            TO,
+            "",
+            OptionalDouble.empty(),
+            new Answer.Open());
+    Entry.Advice advice =
+        new Entry.Advice(
+            Head.of(new EntryId("a"), Bench.BIKE, Bench.SPRING, 40),
+            new Source.Own("1"),
+            List.of(proposal),
+            "");
+    List<Change> changes = new ArrayList<>(others);
+    changes.add(THERE);
+    Entry.Adjusted adjusted =
+        new Entry.Adjusted(Head.of(new EntryId("adj"), Bench.BIKE, Bench.SPRING, 41), changes);
+    Entry.Session next =
+        Bench.session(
+            "t",
+            Bench.SPRING.plusDays(6),
+            Bench.HOLLOW,
+            Bench.setup().after(changes),
+            List.of(second));
+    return Bench.notebook().with(first).with(advice).with(adjusted).with(next);
+  }
+
+  private static Optional<AfterRide> between(Moto... second) {
+    return AfterRide.of(takenBetween(List.of(), second), Bench.BIKE, RULES);
+  }
+
+  @Test
+  void whatWasTakenBetweenTwoDaysIsAskedAboutAfterTheNextDaysFirstMoto() {
+    assertThat(between()).as("nothing ridden yet").isEmpty();
+    AfterRide after = between(Bench.moto("b", List.of(), List.of(BOUNCY))).orElseThrow();
+    assertThat(after.hasOpenQuestion()).isTrue();
+    assertThat(after.asked())
+        .containsExactly(
+            new AfterRide.Asked(Complaint.of(HARSH), HARSH.withSeverity(4), Optional.empty()));
+    assertThat(after.ridden().isAlone()).isTrue();
+    assertThat(after.advised().get(0)).isEqualTo(AfterRide.Step.GO_BACK);
+  }
+
+  /** Another day is another track: feel of two days alone proves nothing. */
+  @Test
+  void whatWasTakenBetweenTwoDaysIsJudgedByMotosOfOneDayOnly() {
+    Moto with = rated("b", List.of(), 0);
+    assertThat(between(with).orElseThrow().verdict().outcome())
+        .isEqualTo(Verdict.Outcome.NOT_RIDDEN);
+    AfterRide back = between(with, rated("c", List.of(BACK), 4)).orElseThrow();
+    assertThat(back.verdict().outcome()).isEqualTo(Verdict.Outcome.BETTER);
+    assertThat(back.advised().get(0)).isEqualTo(AfterRide.Step.SET_AGAIN);
+    AfterRide same = between(with, rated("c", List.of(BACK), 0)).orElseThrow();
+    assertThat(same.advised().get(0)).isEqualTo(AfterRide.Step.LEAVE_BACK);
+  }
+
+  @Test
+  void whatWasTakenBetweenTwoDaysIsNotAskedAboutOnceItWasUndoneOrSomethingElseChanged() {
+    Change other = Change.of(Bench.FORK_REBOUND, Reading.bothLegs(Bench.clicks(13)));
+    assertThat(between(rated("b", List.of(BACK), 4))).isEmpty();
+    assertThat(between(rated("b", List.of(), 4), rated("c", List.of(other), 4))).isEmpty();
+    AfterRide both =
+        AfterRide.of(takenBetween(List.of(other), rated("b", List.of(), 4)), Bench.BIKE, RULES)
+            .orElseThrow();
+    assertThat(both.ridden().isAlone()).isFalse();
+  }
 }

@@ -212,6 +212,32 @@ class NextChangeTest {
     }
   }
 
+  /** On any notebook: its best suggestion ridden, gone back from, and asked again. */
+  @Property(tries = 20, seed = "76")
+  void whateverWasJustGoneBackFromIsNotSuggestedAgain(@ForAll long seed) {
+    Notebook notebook = any(seed);
+    Optional<Suggestion> best = NextChange.of(notebook, Bench.BIKE, RULES).best();
+    if (best.isEmpty()) {
+      return;
+    }
+    Random random = new Random(seed);
+    Suggestion tried = best.get();
+    Entry.Session last =
+        rutbook.notebook.Timeline.of(notebook, Bench.BIKE)
+            .latest(Entry.Session.class)
+            .orElseThrow();
+    List<Moto> motos = new ArrayList<>(last.motos());
+    Change there = Change.of(tried.setting().id(), tried.to());
+    motos.add(Bench.moto("there", List.of(there), feel(random)));
+    Change back = Change.of(tried.setting().id(), tried.from());
+    motos.add(Bench.moto("back", List.of(back), feel(random)));
+    NextChange next = NextChange.of(notebook.with(last.withMotos(motos)), Bench.BIKE, RULES);
+    assertThat(next.suggestions())
+        .noneMatch(
+            each ->
+                each.setting().id().equals(tried.setting().id()) && each.to().sameAs(tried.to()));
+  }
+
   private static Notebook day(List<Moto> motos) {
     return Bench.notebook()
         .with(Bench.session("s", Bench.SPRING, Bench.HOLLOW, Bench.setup(), motos));

@@ -83,6 +83,19 @@ class RiddenQuestionTest extends WindowTest {
   }
 
   @Test
+  void whatWasTakenBetweenTwoDaysIsAskedAfterTheFirstMotoOfTheNext() {
+    Notebook ridden = RiddenSuggestions.takenBetweenAndRidden();
+    AfterRide.Asked asked = RiddenSuggestions.question(ridden).asked().get(0);
+    openAt(ridden, new Place.Session(RiddenSuggestions.lastDay(ridden).id()), 6);
+    assertThat(isShown("ridden")).isTrue();
+    touch("ridden-0-0");
+    assertThat(last().report().feel(asked.before().key()).map(Feel::severity)).contains(0);
+    touch("ridden-KEEP");
+    assertThat(answer()).isEqualTo(new Answer.Kept(RiddenSuggestions.MOTO));
+    assertThat(isShown("ridden")).isFalse();
+  }
+
+  @Test
   void theKeysAreGoneHalfAsBadTheSameAndOneWorseUnlessSomethingElseWasSaid() {
     Feel was = RiddenSuggestions.question(RiddenSuggestions.taken()).asked().get(0).before();
     assertThat(answers(was, 4, Optional.empty())).containsExactly(0, 2, 4, 5);

@@ -84,6 +84,51 @@ final class RiddenSuggestions {
     return with(new EntryEdit.Add(advice).applyTo(SEASON), MOTO, List.of(change));
   }
 
+  /** Taken after the last day was over, and ridden on another day without a word on it yet. */
+  static Notebook takenBetweenAndRidden() {
+    Suggestion best = best();
+    Proposal proposal =
+        new Proposal(
+            PROPOSAL,
+            best.setting().id(),
+            best.from(),
+            best.to(),
+            "",
+            OptionalDouble.of(best.chance()),
+            new Answer.Open());
+    Entry.Advice advice =
+        new Entry.Advice(
+            Head.of(ADVICE, BIKE, day(), 500),
+            new Source.Own(RULES.version()),
+            List.of(proposal),
+            "");
+    Change change = new Change(best.setting().id(), best.to(), Optional.of(PROPOSAL), "");
+    Entry.Adjusted adjusted =
+        new Entry.Adjusted(
+            Head.of(new EntryId("adjusted-tried"), BIKE, day(), 501), List.of(change));
+    Notebook taken =
+        new EntryEdit.Add(adjusted).applyTo(new EntryEdit.Add(advice).applyTo(SEASON));
+    LocalDate later = day().plusDays(6);
+    Entry.Session before = lastDay(SEASON);
+    Entry.Session next =
+        new Entry.Session(
+            Head.of(new EntryId("day-after"), BIKE, later, 0),
+            before.track(),
+            before.rider(),
+            before.conditions(),
+            Timeline.of(taken, BIKE).startOn(later),
+            List.of(),
+            Optional.empty());
+    Feel other =
+        Feel.of(
+            rutbook.notebook.End.REAR,
+            rutbook.notebook.Section.DOWNHILL,
+            rutbook.notebook.Symptom.BOUNCY,
+            1);
+    Notebook started = with(new EntryEdit.Add(next).applyTo(taken), MOTO, List.of());
+    return new MotoEdit.NoteFeel(next.id(), MOTO, other).applyTo(started);
+  }
+
   static Notebook with(Notebook notebook, MotoId id, List<Change> changes) {
     Moto moto = new Moto(id, MotoKind.MOTO, changes, Report.EMPTY, Optional.empty(), "");
     return new SessionEdit.AddMoto(lastDay(notebook).id(), moto).applyTo(notebook);
