@@ -106,8 +106,7 @@ final class RiddenSuggestions {
     Entry.Adjusted adjusted =
         new Entry.Adjusted(
             Head.of(new EntryId("adjusted-tried"), BIKE, day(), 501), List.of(change));
-    Notebook taken =
-        new EntryEdit.Add(adjusted).applyTo(new EntryEdit.Add(advice).applyTo(SEASON));
+    Notebook taken = new EntryEdit.Add(adjusted).applyTo(new EntryEdit.Add(advice).applyTo(SEASON));
     LocalDate later = day().plusDays(6);
     Entry.Session before = lastDay(SEASON);
     Entry.Session next =
