@@ -297,12 +297,13 @@ class SubjectTest {
     Timeline timeline = timeline(hollow, dune);
     Subject one = Subject.best(timeline, HOLLOW).orElseThrow();
     Subject other = Subject.best(timeline, DUNE).orElseThrow();
-    FullComparison both = FullComparison.of(timeline, one, other);
+    FullComparison both = FullComparison.of(Bench.shelf(), timeline, one, other);
     assertThat(both.tracks()).isPresent();
     assertThat(both.sides()).isEqualTo(Comparison.of(one, other));
     assertThat(both.sides().swapped()).isEqualTo(Comparison.of(other, one));
-    assertThat(FullComparison.of(timeline, one, one).tracks()).isEmpty();
-    assertThat(FullComparison.of(timeline, one, Subject.now(timeline)).tracks()).isEmpty();
+    assertThat(FullComparison.of(Bench.shelf(), timeline, one, one).tracks()).isEmpty();
+    assertThat(FullComparison.of(Bench.shelf(), timeline, one, Subject.now(timeline)).tracks())
+        .isEmpty();
   }
 
   /** 20 mL more oil stiffen the end of the travel; without the bore there is no curve. */
