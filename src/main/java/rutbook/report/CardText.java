@@ -74,13 +74,13 @@ public final class CardText {
   }
 
   private static String cells(List<String> head, List<String> cells) {
-    StringBuilder line = new StringBuilder(cells.get(0)).append(": ");
+    List<String> said = new ArrayList<>();
     for (int i = 1; i < cells.size(); i++) {
       if (!cells.get(i).isEmpty()) {
-        line.append(i > 1 ? ", " : "").append(head.get(i)).append(' ').append(cells.get(i));
+        said.add(head.get(i) + " " + cells.get(i));
       }
     }
-    return line.toString();
+    return cells.get(0) + ": " + String.join(", ", said);
   }
 
   private static void addStep(List<String> lines, Card.Step step) {
