@@ -88,7 +88,7 @@ public final class PaperPage extends OneJob {
     why.getStyleClass().add("large-target");
     why.setPromptText(desk().text("sheet.why"));
     why.setAccessibleText(desk().text("sheet.why"));
-    why.setPrefColumnCount(14);
+    why.setPrefColumnCount(18);
     why.visibleProperty().bind(leftOut.selectedProperty());
     why.managedProperty().bind(leftOut.selectedProperty());
     said.setId("paper-faults");
