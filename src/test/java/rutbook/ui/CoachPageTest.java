@@ -111,6 +111,16 @@ class CoachPageTest extends WindowTest {
   }
 
   @Test
+  void aFileOnTheShelfThatCannotBeReadIsNamedWithWhatIsWrong() {
+    outside.unread.add(new OutsideFiles.Unread("torn.setup.json", "It ends in line 3."));
+    go(new Place.Coach());
+    touch("coach-riders");
+    assertThat(text("rider-unread-0"))
+        .isEqualTo(
+            "torn.setup.json on this shelf cannot be read and stays as it is. It ends in line 3.");
+  }
+
+  @Test
   void aSetupGoesToTheCoachAndComesBackWhileBothGoOn() {
     handOver();
     assertThat(timeline().latest(Entry.HandedOver.class)).isPresent();

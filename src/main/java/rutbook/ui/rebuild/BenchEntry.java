@@ -136,7 +136,7 @@ final class BenchEntry extends VBox {
     HBox row = new HBox(10);
     row.setAlignment(Pos.CENTER_LEFT);
     if (!leg.isEmpty()) {
-      Label name = Keys.label(leg, "card-title");
+      Label name = Keys.label(desk.phrases().sentence(leg), "card-title");
       name.setMinWidth(64);
       row.getChildren().add(name);
     }
@@ -149,7 +149,9 @@ final class BenchEntry extends VBox {
     }
     if (step.ask().form() == Ask.Form.MEASURE && !step.ask().instrument()) {
       String unit = desk.settingWords().unit(step.ask().unit().orElseThrow().dimension()).symbol();
-      row.getChildren().add(Keys.label(unit, "bench-line", "soft"));
+      Label read = Keys.label(unit, "bench-line", "soft");
+      read.visibleProperty().bind(field.textProperty().isEmpty());
+      row.getChildren().add(read);
     }
     if (step.ask().form() == Ask.Form.COUNT) {
       row.getChildren()

@@ -31,7 +31,11 @@ import rutbook.words.PlanWords;
 
 /** The bench: one step of a rebuild fills the window, and large keys lead on and back. */
 public final class BenchPage extends OneJob {
-  private static final double WIDTH = 1100;
+  private static final double WIDTH = 1024;
+
+  private static final double HEIGHT = 640;
+
+  private static final double MOST_TIMES = 2.2;
 
   /** What the main key says goes on to another line before the window grows. */
   private static final double LEAST_MAIN = 220;
@@ -68,7 +72,8 @@ public final class BenchPage extends OneJob {
     head.setAlignment(Pos.CENTER_LEFT);
     VBox.setVgrow(scroll, Priority.ALWAYS);
     getChildren().addAll(head, scroll, skipping, keys);
-    widthProperty().addListener((width, before, now) -> size(now.doubleValue()));
+    widthProperty().addListener((width, before, now) -> size());
+    heightProperty().addListener((height, before, now) -> size());
     addEventHandler(KeyEvent.KEY_PRESSED, this::key);
   }
 
@@ -78,8 +83,9 @@ public final class BenchPage extends OneJob {
   }
 
   /** A larger window makes larger type: it is read from two metres. */
-  private void size(double width) {
-    double times = Math.max(1, Math.min(1.7, width / WIDTH));
+  private void size() {
+    double room = Math.min(getWidth() / WIDTH, getHeight() / HEIGHT);
+    double times = Math.max(1, Math.min(MOST_TIMES, room));
     setStyle(String.format(java.util.Locale.ROOT, "-fx-font-size: %.2fem", times));
   }
 

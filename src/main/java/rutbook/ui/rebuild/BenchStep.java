@@ -53,6 +53,9 @@ final class BenchStep extends VBox {
     title.setId("bench-title");
     getChildren().add(title);
     headline(step);
+    words
+        .thenOut(step)
+        .ifPresent(line -> getChildren().add(Keys.prose(line, "bench-line", "strong")));
     torques(step);
     cautions(step);
     ruler(plan, step);
@@ -122,9 +125,6 @@ final class BenchStep extends VBox {
     if (!aside.isEmpty()) {
       getChildren().add(Keys.prose(aside, "bench-line"));
     }
-    words
-        .thenOut(step)
-        .ifPresent(line -> getChildren().add(Keys.prose(line, "bench-line", "strong")));
     if (!FillPanel.serves(plan, step)) {
       words.equality(step).ifPresent(line -> getChildren().add(Keys.prose(line, "bench-line")));
     }
