@@ -8,6 +8,7 @@ import java.util.Optional;
 import java.util.stream.Collectors;
 import javafx.beans.property.BooleanProperty;
 import javafx.beans.property.SimpleBooleanProperty;
+import javafx.geometry.Insets;
 import javafx.geometry.Pos;
 import javafx.scene.Node;
 import javafx.scene.control.Label;
@@ -27,6 +28,7 @@ import rutbook.notebook.Setting;
 import rutbook.notebook.SettingId;
 import rutbook.notebook.Sheet;
 import rutbook.ui.Desk;
+import rutbook.ui.controls.BesideOrBelow;
 import rutbook.ui.controls.Keys;
 import rutbook.units.Amount;
 import rutbook.words.CardWords;
@@ -37,12 +39,15 @@ final class SettingRows extends VBox {
   private static final double NAME = 15;
   private static final double SAID = 20;
   private static final double RULER = 160;
+  private static final double BEFORE_EFFECTS = 60;
+  private static final double EFFECTS = 32;
+  private static final double OVER_GROUP = 8;
 
   private final Desk desk;
   private final Comparison comparison;
   private final CompareWords words;
   private final CardWords cardWords;
-  private final Map<SettingId, VBox> below = new HashMap<>();
+  private final Map<SettingId, VBox> effectsOf = new HashMap<>();
   private final BooleanProperty effects = new SimpleBooleanProperty(true);
 
   SettingRows(Desk desk, Comparison comparison) {
@@ -65,7 +70,9 @@ final class SettingRows extends VBox {
     List<SettingDifference> rows =
         comparison.settings().rows(group).stream().filter(row -> !row.isSame()).toList();
     if (!rows.isEmpty()) {
-      getChildren().add(Keys.label(words.group(group), "group-title"));
+      Label title = Keys.label(words.group(group), "group-title");
+      VBox.setMargin(title, new Insets(getChildren().isEmpty() ? 0 : OVER_GROUP, 0, 0, 0));
+      getChildren().add(title);
     }
     rows.forEach(row -> getChildren().add(row(row)));
   }
@@ -85,12 +92,15 @@ final class SettingRows extends VBox {
             width -> ComparedRuler.of(ruler, amounts(row.from()), amounts(row.to()), size(width)),
             name + ": " + said);
     HBox.setHgrow(drawn, Priority.ALWAYS);
-    drawn.setMaxWidth(desk.em() * 34);
+    drawn.setMaxWidth(desk.em() * 40);
     HBox line = new HBox(10, wide(name(setting), NAME), wide(Keys.prose(said), SAID), drawn);
     line.setAlignment(Pos.TOP_LEFT);
-    VBox whole = new VBox(0, line);
+    VBox effect = new VBox(2);
+    effect.visibleProperty().bind(effects);
+    effectsOf.put(setting.id(), effect);
+    BesideOrBelow whole =
+        new BesideOrBelow(line, effect, desk.em() * BEFORE_EFFECTS, desk.em() * EFFECTS);
     whole.setId("compare-" + setting.id());
-    below.put(setting.id(), whole);
     return whole;
   }
 
@@ -106,7 +116,7 @@ final class SettingRows extends VBox {
   void explain(Map<SettingId, List<String>> explained) {
     explained.forEach(
         (setting, lines) ->
-            lines.forEach(line -> below.get(setting).getChildren().add(effect(line))));
+            lines.forEach(line -> effectsOf.get(setting).getChildren().add(effect(line))));
   }
 
   private Label effect(String line) {
