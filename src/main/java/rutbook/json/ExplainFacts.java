@@ -8,7 +8,7 @@ import rutbook.units.Amount;
 /** What sag and conditions explain, as it stands in the answer of {@code compare}. */
 final class ExplainFacts {
   /** What a reader of the answer tells them apart by. */
-  private enum Kind {
+  enum Kind {
     RIDES_AT,
     STEERS,
     NOT_BY_SETTING,

@@ -17,9 +17,16 @@ public record Bother(
   /** Severity points from which on a complaint is felt at all. */
   static final double FELT = 0.5;
 
+  private static final int BAD = 4;
+
   /** Whether it is felt at all: half a point or more is expected. */
   public boolean isFelt() {
     return expected >= FELT;
+  }
+
+  /** Whether it was written as 4 or 5: then it is not left alone while something may help. */
+  public boolean isBad() {
+    return rated.isPresent() && rated.getAsInt() >= BAD;
   }
 
   /** Whether it is worth a change: 2 or more, expected or written. */

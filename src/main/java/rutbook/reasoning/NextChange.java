@@ -37,7 +37,7 @@ public record NextChange(
     NOTHING_RIDDEN,
     /** A fault or crash comes first: no suggestions. */
     STOP,
-    /** No complaint of 2 or more, or nothing that anybody would feel. */
+    /** No complaint of 2 or more, or none of 4 or more and nothing that anybody would feel. */
     LEAVE_ALONE,
     /** The suggestions are expected to help. */
     CHANGE,
@@ -106,6 +106,8 @@ public record NextChange(
       boolean stays = outlook.staying() >= outlook.discomfort() / 2;
       best = stays ? List.of() : choosing.tests();
       kind = best.isEmpty() ? Kind.NO_SETTING_HELPS : Kind.TEST;
+    } else if (!best.isEmpty() && outlook.now().stream().anyMatch(Bother::isBad)) {
+      kind = Kind.CHANGE;
     }
     return new NextChange(kind, List.of(), outlook.now(), best, List.of());
   }

@@ -154,6 +154,7 @@ class AnswersSchemaTest {
     answer("fork", "season", "--fill", "350 mL");
     answer("oil", "season", "--blend", "Cartridge oil, thin", "--blend", "Cartridge oil, summer");
     answer("compare", "season", "track:Quarry Hollow", "track:Saltmarsh Dunes");
+    answer("compare", "season", "track:Quarry Hollow", "track:Kestrel Bank");
     for (String file : files.keySet()) {
       answer("history", file);
     }

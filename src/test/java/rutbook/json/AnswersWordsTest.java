@@ -117,6 +117,7 @@ class AnswersWordsTest {
           entry("whyUnknown", WhyUnknown.class),
           entry("answerNext.kind", NextChange.Kind.class),
           entry("complaint.group", SectionGroup.class),
+          entry("explanation.kind", ExplainFacts.Kind.class),
           entry("gateCard.gate", Gate.class),
           entry("handedSetup.what", ChosenSetup.What.class),
           entry("historyMark.kind", SettingHistory.Kind.class),

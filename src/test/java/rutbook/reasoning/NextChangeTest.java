@@ -274,6 +274,7 @@ class NextChangeTest {
     NextChange next =
         NextChange.of(day(List.of(Bench.moto("a", List.of(), List.of(open)))), Bench.BIKE, RULES);
     assertThat(next.ask()).containsExactly(Complaint.of(open));
+    assertThat(next.kind()).as("bad, and something may help").isEqualTo(NextChange.Kind.CHANGE);
   }
 
   @Test
