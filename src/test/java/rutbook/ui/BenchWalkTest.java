@@ -206,6 +206,7 @@ class BenchWalkTest extends WindowTest {
     walk("air fork", Scope.FORK, true, false);
   }
 
+  @Tag("long")
   @Test
   void theSampleIsRebuiltFromStartToEnd() {
     walk("sample");

@@ -12,8 +12,6 @@ import javafx.scene.control.Labeled;
 import javafx.scene.control.ScrollPane;
 import javafx.scene.input.KeyCode;
 import org.junit.jupiter.api.Test;
-import org.junit.jupiter.params.ParameterizedTest;
-import org.junit.jupiter.params.provider.MethodSource;
 import rutbook.notebook.Notebook;
 import rutbook.units.Display;
 import rutbook.words.HelpWords;
@@ -60,16 +58,17 @@ class HelpTest extends WindowTest {
     return List.copyOf(EveryPlace.all().keySet());
   }
 
-  @ParameterizedTest
-  @MethodSource("places")
-  void helpOpensAtTheRightPlaceAndEscapeClosesIt(String name) {
-    Place place = EveryPlace.all().get(name);
-    go(place);
-    go(new Place.Help());
+  @Test
+  void helpOpensAtTheRightPlaceAndEscapeClosesIt() {
     HelpWords words = new HelpWords(Phrases.english(Display.METRIC));
-    assertThat(text("help-title")).isEqualTo(words.title(Pages.helpName(place)));
-    press(node("overlay-close"), KeyCode.ESCAPE);
-    assertThat(scene().lookup("#help-sheet")).isNull();
+    for (String name : places()) {
+      Place place = EveryPlace.all().get(name);
+      go(place);
+      go(new Place.Help());
+      assertThat(text("help-title")).as(name).isEqualTo(words.title(Pages.helpName(place)));
+      press(node("overlay-close"), KeyCode.ESCAPE);
+      assertThat(scene().lookup("#help-sheet")).as(name).isNull();
+    }
   }
 
   @Test
