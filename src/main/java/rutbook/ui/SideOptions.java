@@ -24,6 +24,9 @@ import rutbook.words.Phrases;
  * first. Words are made only of what is looked at.
  */
 public final class SideOptions {
+  /** Of what is on the bike now. */
+  public static final String NOW = "now";
+
   private final List<SideChoice> all = new ArrayList<>();
   private final Map<String, SideChoice> byKey = new HashMap<>();
   private final Map<String, String> searched = new HashMap<>();
@@ -34,7 +37,7 @@ public final class SideOptions {
   public SideOptions(Shelf shelf, Timeline timeline, Phrases phrases) {
     this.phrases = phrases;
     this.words = new CompareWords(phrases);
-    add("now", new Choice.Now());
+    add(NOW, new Choice.Now());
     newestFirst(timeline, Entry.Baseline.class)
         .forEach(each -> add("baseline:" + each.id(), new Choice.OfBaseline(each)));
     Map<TrackId, BestMoto> best = BestMoto.ofEach(timeline);

@@ -179,12 +179,13 @@ public final class ComparedWords {
     boolean less = without.by().value().signum() < 0;
     Amount near = less ? without.high() : without.low();
     Amount far = less ? without.low() : without.high();
+    boolean beyond = without.beyondNoise();
     return say(
-        "without",
+        beyond ? "without.beyond" : "without",
         String.join(", ", taken),
         moved(setting, without.by()),
-        without.beyondNoise() ? size(near) : moved(setting, near),
-        without.beyondNoise() ? size(far) : moved(setting, far));
+        beyond ? size(near) : moved(setting, near),
+        beyond ? size(far) : moved(setting, far));
   }
 
   private String size(Amount by) {

@@ -179,6 +179,7 @@ class BenchWalkTest extends WindowTest {
         name, steps, touches, keys, took.toMillis() / 1000.0);
   }
 
+  @Tag("long")
   @Test
   void theShockGoesThroughTheShopWithAWeekInBetween() {
     walk("shock through the shop", Scope.SHOCK, true, false);

@@ -59,19 +59,6 @@ class HelpTest extends WindowTest {
   }
 
   @Test
-  void helpOpensAtTheRightPlaceAndEscapeClosesIt() {
-    HelpWords words = new HelpWords(Phrases.english(Display.METRIC));
-    for (String name : places()) {
-      Place place = EveryPlace.all().get(name);
-      go(place);
-      go(new Place.Help());
-      assertThat(text("help-title")).as(name).isEqualTo(words.title(Pages.helpName(place)));
-      press(node("overlay-close"), KeyCode.ESCAPE);
-      assertThat(scene().lookup("#help-sheet")).as(name).isNull();
-    }
-  }
-
-  @Test
   void theKeyAndF1OpenItAndItsKeysLeadToTheSheetOfKeys() {
     go(new Place.Next());
     touch("help");
@@ -90,15 +77,18 @@ class HelpTest extends WindowTest {
   }
 
   @Test
-  void inASmallWindowNothingOfItIsCutAndWhatIsLongScrolls() {
+  void itOpensAtTheRightPlaceWithNothingCutInASmallWindowAndEscapeClosesIt() {
+    HelpWords words = new HelpWords(Phrases.english(Display.METRIC));
     interact(
         () -> {
           stage.setWidth(1024);
           stage.setHeight(640);
         });
     for (String name : places()) {
-      go(EveryPlace.all().get(name));
+      Place place = EveryPlace.all().get(name);
+      go(place);
       go(new Place.Help());
+      assertThat(text("help-title")).as(name).isEqualTo(words.title(Pages.helpName(place)));
       for (String id : List.of("help-title", "help-keys", "overlay-close")) {
         assertThat(isInSight(id)).as("%s of the help on %s", id, name).isTrue();
       }
@@ -110,6 +100,7 @@ class HelpTest extends WindowTest {
             .isLessThanOrEqualTo(text.getViewportBounds().getWidth() + 0.5);
       }
       press(node("overlay-close"), KeyCode.ESCAPE);
+      assertThat(scene().lookup("#help-sheet")).as(name).isNull();
     }
   }
 }

@@ -14,6 +14,7 @@ import javafx.scene.Node;
 import javafx.scene.control.Labeled;
 import javafx.scene.text.Text;
 import javax.imageio.ImageIO;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
@@ -36,6 +37,8 @@ class PicturesTest extends WindowTest {
     return Pictures.ofEveryPage().stream();
   }
 
+  /** That every view opens is {@link CutTextTest}'s in every run. */
+  @Tag("long")
   @ParameterizedTest
   @MethodSource("everyPage")
   void everyPageHasItsPicture(Pictures.View view) throws IOException {

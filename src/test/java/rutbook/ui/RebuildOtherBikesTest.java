@@ -300,7 +300,7 @@ class RebuildOtherBikesTest extends WindowTest {
    */
   @Test
   void whateverIsTouchedTheBoundsOfThePlanHold() {
-    touchWhateverComes(1, 25);
+    touchWhateverComes(1, 12);
   }
 
   @org.junit.jupiter.api.Tag("long")

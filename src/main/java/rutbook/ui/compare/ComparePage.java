@@ -195,6 +195,12 @@ public final class ComparePage extends Page {
     compare();
   }
 
+  private void beginNow() {
+    desk().keep(FROM, SideOptions.NOW);
+    compare();
+    from.requestFocus();
+  }
+
   private void say(Button side, String kept) {
     String said = options.said(chosen(kept));
     side.setText(said);
@@ -216,7 +222,8 @@ public final class ComparePage extends Page {
             () -> {
               SideChoice.Made one = first.made(notebook, timeline, rules);
               SideChoice.Made other = second.made(notebook, timeline, rules);
-              return new TwoSides.Compared(
+              return TwoSides.Compared.of(
+                  timeline,
                   FullComparison.of(notebook.shelf(), timeline, one.subject(), other.subject()),
                   List.of(one, other));
             },
@@ -225,7 +232,7 @@ public final class ComparePage extends Page {
   }
 
   private void show(TwoSides.Compared compared) {
-    TwoSides sides = new TwoSides(desk(), compared);
+    TwoSides sides = new TwoSides(desk(), compared, this::beginNow);
     sides.room(scroll.getHeight());
     shown = Optional.of(sides);
     pictured = sides::picture;

@@ -24,6 +24,7 @@ import rutbook.compare.Standing;
 import rutbook.drawing.ComparedRuler;
 import rutbook.drawing.Ruler;
 import rutbook.drawing.RulerDrawing;
+import rutbook.notebook.Datum;
 import rutbook.notebook.Setting;
 import rutbook.notebook.SettingId;
 import rutbook.notebook.Sheet;
@@ -63,7 +64,16 @@ final class SettingRows extends VBox {
     if (comparison.settings().isSame()) {
       getChildren().add(Keys.prose(cardWords.say("same.nothing")));
     }
+    addCounted();
     addSame();
+  }
+
+  /** From where what differs is counted. */
+  private void addCounted() {
+    if (comparison.settings().differing().stream()
+        .anyMatch(row -> row.setting().scale().datum() == Datum.OUT_FROM_CLOSED)) {
+      getChildren().add(Keys.prose(cardWords.say("how.OUT_FROM_CLOSED"), "soft"));
+    }
   }
 
   private void addGroup(Group group) {

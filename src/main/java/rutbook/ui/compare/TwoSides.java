@@ -5,8 +5,10 @@ import java.util.Map;
 import java.util.Optional;
 import javafx.geometry.Pos;
 import javafx.scene.Node;
+import javafx.scene.control.Label;
 import javafx.scene.control.ToggleButton;
 import javafx.scene.layout.HBox;
+import javafx.scene.layout.Priority;
 import javafx.scene.layout.VBox;
 import rutbook.compare.Comparison;
 import rutbook.compare.FullComparison;
@@ -27,10 +29,26 @@ import rutbook.words.EffectWords;
 
 /** Two sides: what differs, where a start comes from, what it was like. */
 final class TwoSides extends VBox {
-  /** A comparison and how its sides were made. */
-  record Compared(FullComparison comparison, List<SideChoice.Made> made) {
+  /**
+   * A comparison and how its sides were made.
+   *
+   * @param fromNow how many settings differ between the bike now and the second side, where the
+   *     bike is set like neither; 0 otherwise
+   */
+  record Compared(FullComparison comparison, List<SideChoice.Made> made, int fromNow) {
     Compared {
       made = List.copyOf(made);
+    }
+
+    static Compared of(Timeline timeline, FullComparison comparison, List<SideChoice.Made> made) {
+      Subject now = Subject.now(timeline);
+      int first = differing(now, comparison.sides().from());
+      int second = differing(now, comparison.sides().to());
+      return new Compared(comparison, made, first > 0 ? second : 0);
+    }
+
+    private static int differing(Subject one, Subject other) {
+      return Comparison.of(one, other).settings().differing().size();
     }
   }
 
@@ -44,8 +62,29 @@ final class TwoSides extends VBox {
   private final ToggleButton does;
   private Map<SettingId, List<String>> effects = Map.of();
 
-  TwoSides(Desk desk, Compared compared) {
+  /**
+   * @param beginNow puts what is on the bike now on the first side
+   */
+  TwoSides(Desk desk, Compared compared, Runnable beginNow) {
     this(desk, compared, true);
+    if (compared.fromNow() > 0) {
+      getChildren().add(0, neither(compared.fromNow(), beginNow));
+    }
+  }
+
+  /** Who turns from where the bike stands by what differs between two others ends up wrong. */
+  private Node neither(int settings, Runnable beginNow) {
+    Label said = Keys.prose(desk.text("compare.neither", settings), "strong");
+    said.setMinWidth(0);
+    said.setMaxWidth(Double.MAX_VALUE);
+    HBox.setHgrow(said, Priority.ALWAYS);
+    HBox row =
+        new HBox(
+            14, said, Keys.smallKey("compare-from-now", desk.text("compare.from-now"), beginNow));
+    row.setAlignment(Pos.CENTER_LEFT);
+    row.getStyleClass().add("wash");
+    row.setId("compare-neither");
+    return row;
   }
 
   private TwoSides(Desk desk, Compared compared, boolean saved) {
