@@ -5,6 +5,7 @@ import java.util.Map;
 import java.util.Optional;
 import javafx.geometry.Pos;
 import javafx.scene.Node;
+import javafx.scene.control.Button;
 import javafx.scene.control.Label;
 import javafx.scene.control.ToggleButton;
 import javafx.scene.layout.HBox;
@@ -60,6 +61,7 @@ final class TwoSides extends VBox {
   private final Compared compared;
   private final SettingRows rows;
   private final ToggleButton does;
+  private final HBox title = new HBox(14);
   private Map<SettingId, List<String>> effects = Map.of();
 
   /**
@@ -68,23 +70,21 @@ final class TwoSides extends VBox {
   TwoSides(Desk desk, Compared compared, Runnable beginNow) {
     this(desk, compared, true);
     if (compared.fromNow() > 0) {
-      getChildren().add(0, neither(compared.fromNow(), beginNow));
+      neither(compared.fromNow(), beginNow);
     }
   }
 
   /** Who turns from where the bike stands by what differs between two others ends up wrong. */
-  private Node neither(int settings, Runnable beginNow) {
+  private void neither(int settings, Runnable beginNow) {
     Label said = Keys.prose(desk.text("compare.neither", settings), "strong");
     said.setMinWidth(0);
     said.setMaxWidth(Double.MAX_VALUE);
     HBox.setHgrow(said, Priority.ALWAYS);
-    HBox row =
-        new HBox(
-            14, said, Keys.smallKey("compare-from-now", desk.text("compare.from-now"), beginNow));
-    row.setAlignment(Pos.CENTER_LEFT);
-    row.getStyleClass().add("wash");
-    row.setId("compare-neither");
-    return row;
+    said.setAlignment(Pos.CENTER_RIGHT);
+    said.setId("compare-neither");
+    Button begin = Keys.smallKey("compare-from-now", desk.text("compare.from-now"), beginNow);
+    begin.setMinWidth(USE_PREF_SIZE);
+    title.getChildren().addAll(said, begin);
   }
 
   private TwoSides(Desk desk, Compared compared, boolean saved) {
@@ -94,7 +94,10 @@ final class TwoSides extends VBox {
     this.rows = new SettingRows(desk, compared.comparison().sides());
     this.does = Keys.choice("compare-does", desk.text("compare.does"), this::fold);
     does.getStyleClass().add("small");
-    HBox title = new HBox(14, Keys.label(desk.text("compare.settings"), "card-title"));
+    Label what = Keys.label(desk.text("compare.settings"), "card-title");
+    what.setMinWidth(USE_PREF_SIZE);
+    does.setMinWidth(USE_PREF_SIZE);
+    title.getChildren().add(what);
     title.setAlignment(Pos.CENTER_LEFT);
     if (saved) {
       title.getChildren().add(does);
