@@ -60,7 +60,8 @@ public final class RutbookCommand implements Runnable {
       index = "0",
       arity = "0..1",
       paramLabel = "FILE",
-      description = "A notebook to open in the window; without one, the notebook of last time.")
+      description =
+          "A notebook or a setup file to open in the window; without one, the last notebook.")
   private String file;
 
   @Option(names = "--tour", description = "Print a tour of the sample notebook and end.")

@@ -10,6 +10,7 @@ import javafx.scene.layout.Priority;
 import javafx.scene.layout.Region;
 import javafx.scene.layout.VBox;
 import rutbook.ui.controls.Keys;
+import rutbook.ui.controls.Scrolling;
 import rutbook.words.HelpWords;
 
 /** Help for one page, standing over it: what it is for, how, and what it does not know. */
@@ -33,10 +34,7 @@ final class HelpSheet extends VBox {
             Keys.label(words.limitsHeading(), "group-title"),
             Keys.prose(words.limits(page)));
     text.setPrefWidth(WIDTH_EM * desk.em());
-    ScrollPane scroll = new ScrollPane(text);
-    scroll.setFitToWidth(true);
-    scroll.setHbarPolicy(ScrollPane.ScrollBarPolicy.NEVER);
-    scroll.setMinHeight(0);
+    ScrollPane scroll = Scrolling.withStop(text);
     scroll.setId("help-text");
     sceneProperty()
         .addListener(

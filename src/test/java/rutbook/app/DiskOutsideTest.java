@@ -5,38 +5,24 @@ import static org.assertj.core.api.Assertions.assertThat;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
-import java.time.Clock;
 import java.util.ArrayList;
 import java.util.EnumSet;
 import java.util.List;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
-import rutbook.file.RealDisk;
-import rutbook.file.SettingsFile;
 import rutbook.json.SetupJson;
 import rutbook.notebook.Shared;
 import rutbook.samples.Samples;
 import rutbook.share.SetupFiles;
 import rutbook.ui.OutsideFiles;
-import rutbook.units.Display;
-import rutbook.words.Phrases;
 
 /** The coach's shelf on a real disk. */
 class DiskOutsideTest {
   @TempDir Path folder;
 
   private OutsideFiles.Answer<OutsideFiles.Shelf> shelf() {
-    RealDisk disk = new RealDisk(System.getProperty("os.name"));
     List<OutsideFiles.Answer<OutsideFiles.Shelf>> answers = new ArrayList<>();
-    new DiskOutside(
-            disk,
-            Clock.systemUTC(),
-            folder.resolve("riders"),
-            new SettingsFile(disk, folder.resolve("imports.properties")),
-            Phrases.english(Display.METRIC),
-            Runnable::run,
-            Runnable::run)
-        .shelf(answers::add);
+    OutsideOnDisk.in(folder).shelf(answers::add);
     return answers.get(0);
   }
 

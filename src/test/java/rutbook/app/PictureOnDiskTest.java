@@ -8,18 +8,13 @@ import java.io.IOException;
 import java.nio.IntBuffer;
 import java.nio.file.Files;
 import java.nio.file.Path;
-import java.time.Clock;
 import java.util.ArrayList;
 import java.util.List;
 import javax.imageio.ImageIO;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
-import rutbook.file.RealDisk;
-import rutbook.file.SettingsFile;
 import rutbook.ui.OutsideFiles.Pictured;
 import rutbook.ui.fx.Snapshot;
-import rutbook.units.Display;
-import rutbook.words.Phrases;
 
 /** A picture on a real disk: whole, and never in place of another unless that is said. */
 class PictureOnDiskTest {
@@ -31,16 +26,7 @@ class PictureOnDiskTest {
   private final List<Pictured> answers = new ArrayList<>();
 
   private void write(Path path, boolean replace) {
-    RealDisk disk = new RealDisk("Linux");
-    new DiskOutside(
-            disk,
-            Clock.systemUTC(),
-            folder.resolve("riders"),
-            new SettingsFile(disk, folder.resolve("imports.properties")),
-            Phrases.english(Display.METRIC),
-            Runnable::run,
-            Runnable::run)
-        .picture(path, TWO_PIXELS, replace, answers::add);
+    OutsideOnDisk.in(folder).picture(path, TWO_PIXELS, replace, answers::add);
   }
 
   @Test

@@ -12,6 +12,7 @@ import rutbook.json.RulesJson;
 import rutbook.notebook.Answer;
 import rutbook.notebook.BikeId;
 import rutbook.notebook.Change;
+import rutbook.notebook.End;
 import rutbook.notebook.Entry;
 import rutbook.notebook.EntryId;
 import rutbook.notebook.Feel;
@@ -23,7 +24,9 @@ import rutbook.notebook.Notebook;
 import rutbook.notebook.Proposal;
 import rutbook.notebook.ProposalId;
 import rutbook.notebook.Report;
+import rutbook.notebook.Section;
 import rutbook.notebook.Source;
+import rutbook.notebook.Symptom;
 import rutbook.notebook.Timeline;
 import rutbook.reasoning.AfterRide;
 import rutbook.reasoning.NextChange;
@@ -43,6 +46,9 @@ final class RiddenSuggestions {
   static final ProposalId PROPOSAL = new ProposalId("tried");
   static final MotoId MOTO = new MotoId("moto-tried");
 
+  /** Noted beside what the suggestion is about, so that the moto is not an empty one. */
+  private static final Feel OTHER = Feel.of(End.REAR, Section.DOWNHILL, Symptom.BOUNCY, 1);
+
   private RiddenSuggestions() {}
 
   static Entry.Session lastDay(Notebook notebook) {
@@ -61,10 +67,7 @@ final class RiddenSuggestions {
     return NextChange.of(SEASON, BIKE, RULES).best().orElseThrow();
   }
 
-  /** Taken, and not ridden yet. */
-  static Notebook taken() {
-    Suggestion best = best();
-    Entry.Session session = lastDay(SEASON);
+  private static Entry.Advice advice(Suggestion best, Answer answer) {
     Proposal proposal =
         new Proposal(
             PROPOSAL,
@@ -73,13 +76,15 @@ final class RiddenSuggestions {
             best.to(),
             "",
             OptionalDouble.of(best.chance()),
-            new Answer.Accepted(MOTO));
-    Entry.Advice advice =
-        new Entry.Advice(
-            Head.of(ADVICE, BIKE, session.day(), 500),
-            new Source.Own(RULES.version()),
-            List.of(proposal),
-            "");
+            answer);
+    return new Entry.Advice(
+        Head.of(ADVICE, BIKE, day(), 500), new Source.Own(RULES.version()), List.of(proposal), "");
+  }
+
+  /** Taken, and not ridden yet. */
+  static Notebook taken() {
+    Suggestion best = best();
+    Entry.Advice advice = advice(best, new Answer.Accepted(MOTO));
     Change change = new Change(best.setting().id(), best.to(), Optional.of(PROPOSAL), "");
     return with(new EntryEdit.Add(advice).applyTo(SEASON), MOTO, List.of(change));
   }
@@ -87,21 +92,7 @@ final class RiddenSuggestions {
   /** Taken after the last day was over, and ridden on another day without a word on it yet. */
   static Notebook takenBetweenAndRidden() {
     Suggestion best = best();
-    Proposal proposal =
-        new Proposal(
-            PROPOSAL,
-            best.setting().id(),
-            best.from(),
-            best.to(),
-            "",
-            OptionalDouble.of(best.chance()),
-            new Answer.Open());
-    Entry.Advice advice =
-        new Entry.Advice(
-            Head.of(ADVICE, BIKE, day(), 500),
-            new Source.Own(RULES.version()),
-            List.of(proposal),
-            "");
+    Entry.Advice advice = advice(best, new Answer.Open());
     Change change = new Change(best.setting().id(), best.to(), Optional.of(PROPOSAL), "");
     Entry.Adjusted adjusted =
         new Entry.Adjusted(
@@ -118,14 +109,8 @@ final class RiddenSuggestions {
             Timeline.of(taken, BIKE).startOn(later),
             List.of(),
             Optional.empty());
-    Feel other =
-        Feel.of(
-            rutbook.notebook.End.REAR,
-            rutbook.notebook.Section.DOWNHILL,
-            rutbook.notebook.Symptom.BOUNCY,
-            1);
     Notebook started = with(new EntryEdit.Add(next).applyTo(taken), MOTO, List.of());
-    return new MotoEdit.NoteFeel(next.id(), MOTO, other).applyTo(started);
+    return new MotoEdit.NoteFeel(next.id(), MOTO, OTHER).applyTo(started);
   }
 
   static Notebook with(Notebook notebook, MotoId id, List<Change> changes) {
@@ -136,14 +121,8 @@ final class RiddenSuggestions {
   /** Taken and ridden, with trust and another feel noted, and what it was meant to help not. */
   static Notebook riddenAndNotAsked() {
     EntryId session = lastDay(SEASON).id();
-    Feel other =
-        Feel.of(
-            rutbook.notebook.End.REAR,
-            rutbook.notebook.Section.DOWNHILL,
-            rutbook.notebook.Symptom.BOUNCY,
-            1);
     Notebook trusted = new MotoEdit.Trust(session, MOTO, OptionalInt.of(7)).applyTo(taken());
-    return new MotoEdit.NoteFeel(session, MOTO, other).applyTo(trusted);
+    return new MotoEdit.NoteFeel(session, MOTO, OTHER).applyTo(trusted);
   }
 
   /** The question on both pages where it stands: to ride, to answer, answered, gone back. */
@@ -173,7 +152,15 @@ final class RiddenSuggestions {
               shown.go(session);
               shown.go(new Place.Help());
             }),
-        new Pictures.View("season-tried-next", better, shown -> shown.go(new Place.Next())));
+        new Pictures.View("season-tried-next", better, shown -> shown.go(new Place.Next())),
+        new Pictures.View(
+            "season-tried-between",
+            takenBetweenAndRidden(),
+            shown -> shown.go(new Place.Session(lastDay(takenBetweenAndRidden()).id()))),
+        new Pictures.View(
+            "season-tried-between-next",
+            takenBetweenAndRidden(),
+            shown -> shown.go(new Place.Next())));
   }
 
   static AfterRide question(Notebook notebook) {

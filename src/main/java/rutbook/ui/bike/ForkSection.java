@@ -10,6 +10,7 @@ import rutbook.figures.Riding;
 import rutbook.notebook.ForkParts;
 import rutbook.ui.controls.ChartView;
 import rutbook.ui.controls.Keys;
+import rutbook.ui.controls.Scrolling;
 import rutbook.words.ChartWords;
 import rutbook.words.ForkWords;
 
@@ -108,6 +109,6 @@ final class ForkSection extends Section {
     }
     words.mass(fork).ifPresent(mass -> box.getChildren().add(Keys.prose(mass, "soft")));
     box.getChildren().add(fillTry);
-    return Rows.scrolled(box);
+    return Scrolling.withStop(box);
   }
 }

@@ -20,6 +20,7 @@ import javafx.scene.layout.Region;
 import javafx.scene.layout.VBox;
 import rutbook.ui.controls.Ask;
 import rutbook.ui.controls.Keys;
+import rutbook.ui.controls.Scrolling;
 
 /**
  * Questions about one thing, and keys to save or leave it. Enter saves, Escape leaves; what is
@@ -33,7 +34,7 @@ abstract class Form extends VBox {
   private final Runnable close;
   private final Label heading;
   private final GridPane grid = new GridPane();
-  private final ScrollPane scroll = new ScrollPane();
+  private final ScrollPane scroll = Scrolling.withStop(grid);
   private final List<Ask<?>> asks = new ArrayList<>();
   private final FlowPane bar = new FlowPane(8, 8);
   private final VBox foot = new VBox(10);
@@ -62,10 +63,6 @@ abstract class Form extends VBox {
       grid.getColumnConstraints().add(half);
     }
     heading = Keys.prose(title, "card-title");
-    scroll.setContent(grid);
-    scroll.setFitToWidth(true);
-    scroll.setMinHeight(0);
-    scroll.setHbarPolicy(ScrollPane.ScrollBarPolicy.NEVER);
     VBox.setVgrow(scroll, Priority.ALWAYS);
     bar.setAlignment(Pos.CENTER_LEFT);
     bar.getChildren()

@@ -12,6 +12,7 @@ import javafx.scene.layout.VBox;
 import rutbook.figures.GasFigures;
 import rutbook.ui.controls.AskText;
 import rutbook.ui.controls.Keys;
+import rutbook.ui.controls.Scrolling;
 import rutbook.ui.controls.WordTable;
 import rutbook.units.Amount;
 import rutbook.units.AmountException;
@@ -55,7 +56,7 @@ final class GasPanel extends VBox {
     }
     grid.addRow(0, altitudeBefore, altitudeAfter);
     grid.addRow(1, warmthBefore, warmthAfter);
-    ScrollPane scroll = Rows.scrolled(said);
+    ScrollPane scroll = Scrolling.withStop(said);
     setVgrow(scroll, Priority.ALWAYS);
     said.setPadding(new Insets(0, 14, 0, 0));
     getChildren()

@@ -22,6 +22,7 @@ import rutbook.notebook.NotebookException;
 import rutbook.notebook.Rider;
 import rutbook.notebook.RiderId;
 import rutbook.ui.controls.Keys;
+import rutbook.ui.controls.Scrolling;
 import rutbook.units.Amount;
 import rutbook.units.Display;
 
@@ -33,7 +34,7 @@ final class GuidedStart extends VBox {
   private final Label title = Keys.label("", "page-title");
   private final Label progress = Keys.label("", "soft");
   private final Label error = Keys.prose("", "error");
-  private final ScrollPane scroll = new ScrollPane();
+  private final ScrollPane scroll = Scrolling.withStop(new VBox());
   private final Button back;
   private final Button next;
   private final Button cancel;
@@ -53,9 +54,6 @@ final class GuidedStart extends VBox {
     next = Keys.mainKey("start-next", "", this::forward);
     cancel = Keys.key("start-cancel", desk.text("cancel"), leave);
     error.setId("start-error");
-    scroll.setFitToWidth(true);
-    scroll.setMinHeight(0);
-    scroll.setHbarPolicy(ScrollPane.ScrollBarPolicy.NEVER);
     VBox.setVgrow(scroll, Priority.ALWAYS);
     HBox bar = new HBox(8, back, next, cancel);
     bar.setAlignment(Pos.CENTER_LEFT);

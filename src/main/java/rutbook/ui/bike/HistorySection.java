@@ -12,6 +12,7 @@ import rutbook.notebook.EventKind;
 import rutbook.notebook.ServiceItem;
 import rutbook.notebook.Sheet;
 import rutbook.ui.controls.Keys;
+import rutbook.ui.controls.Scrolling;
 
 /** What happened to the bike besides riding: events, service, baselines, sheets, newest first. */
 final class HistorySection extends Section {
@@ -79,7 +80,7 @@ final class HistorySection extends Section {
     if (!model.outside().isEmpty()) {
       box.getChildren().add(SheetSummary.outside(desk(), model));
     }
-    return Rows.scrolled(box);
+    return Scrolling.withStop(box);
   }
 
   private Node event(String id, EventKind kind) {

@@ -12,6 +12,7 @@ import rutbook.notebook.Oil;
 import rutbook.notebook.OilId;
 import rutbook.ui.controls.ChartView;
 import rutbook.ui.controls.Keys;
+import rutbook.ui.controls.Scrolling;
 import rutbook.units.Dimension;
 import rutbook.words.ChartWords;
 import rutbook.words.OilWords;
@@ -118,7 +119,7 @@ final class OilSection extends Section {
     }
     tried = key;
     oilTry.ifPresent(box.getChildren()::add);
-    return Rows.scrolled(box);
+    return Scrolling.withStop(box);
   }
 
   @Override

@@ -3,7 +3,6 @@ package rutbook.ui.bike;
 import javafx.geometry.Pos;
 import javafx.scene.Node;
 import javafx.scene.control.Label;
-import javafx.scene.control.ScrollPane;
 import javafx.scene.layout.FlowPane;
 import javafx.scene.layout.HBox;
 import javafx.scene.layout.Priority;
@@ -51,14 +50,5 @@ final class Rows {
     box.getStyleClass().add("wash");
     box.setMaxHeight(Region.USE_PREF_SIZE);
     return box;
-  }
-
-  /** In a pane that scrolls up and down where there is too little room. */
-  static ScrollPane scrolled(Node content) {
-    ScrollPane pane = new ScrollPane(content);
-    pane.setFitToWidth(true);
-    pane.setMinHeight(0);
-    pane.setHbarPolicy(ScrollPane.ScrollBarPolicy.NEVER);
-    return pane;
   }
 }

@@ -10,6 +10,7 @@ import rutbook.notebook.Rider;
 import rutbook.notebook.SagWindows;
 import rutbook.notebook.ShockParts;
 import rutbook.ui.controls.Keys;
+import rutbook.ui.controls.Scrolling;
 import rutbook.units.Amount;
 
 /** Shock and sag: what was measured, the worksheet of it, and how the rear is built. */
@@ -26,7 +27,7 @@ final class ShockSection extends Section {
 
   @Override
   void show(BikeModel model) {
-    sides.otherwise(Rows.scrolled(new SagSheet(desk(), this::newThing)));
+    sides.otherwise(Scrolling.withStop(new SagSheet(desk(), this::newThing)));
     List<TwoSides.Part> parts = new ArrayList<>();
     parts.add(
         new TwoSides.Part(

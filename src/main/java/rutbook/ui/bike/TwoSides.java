@@ -13,6 +13,7 @@ import javafx.scene.layout.Priority;
 import javafx.scene.layout.StackPane;
 import javafx.scene.layout.VBox;
 import rutbook.ui.controls.RowKey;
+import rutbook.ui.controls.Scrolling;
 
 /** A list at the left, and at the right what was touched in it, or what stands there otherwise. */
 final class TwoSides extends HBox {
@@ -21,7 +22,7 @@ final class TwoSides extends HBox {
   private static final double DETAIL_SHARE = 0.38;
 
   private final VBox list = new VBox(2);
-  private final ScrollPane scroll = new ScrollPane(list);
+  private final ScrollPane scroll = Scrolling.withStop(list);
   private final StackPane detail = new StackPane();
   private final Map<String, RowKey> keys = new HashMap<>();
   private List<Row> rows = List.of();
@@ -46,9 +47,6 @@ final class TwoSides extends HBox {
 
   TwoSides() {
     super(16);
-    scroll.setFitToWidth(true);
-    scroll.setMinHeight(0);
-    scroll.setHbarPolicy(ScrollPane.ScrollBarPolicy.NEVER);
     scroll.getStyleClass().add("two-sides-list");
     scroll.setPrefWidth(0);
     HBox.setHgrow(scroll, Priority.ALWAYS);

@@ -15,6 +15,7 @@ import javafx.scene.layout.VBox;
 import rutbook.notebook.Sheet;
 import rutbook.ui.controls.AskText;
 import rutbook.ui.controls.Keys;
+import rutbook.ui.controls.Scrolling;
 
 /** Asks whether a sheet was wrong or the bike changed, and tells what would fall outside. */
 final class WhichSheet extends VBox {
@@ -63,7 +64,7 @@ final class WhichSheet extends VBox {
     if (!outside.isEmpty()) {
       box.getChildren().add(told(outside));
     }
-    ScrollPane scroll = Rows.scrolled(box);
+    ScrollPane scroll = Scrolling.withStop(box);
     setVgrow(scroll, Priority.ALWAYS);
     setMinHeight(0);
     getChildren().addAll(scroll, keys);

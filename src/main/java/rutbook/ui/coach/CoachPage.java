@@ -25,6 +25,7 @@ import rutbook.ui.Page;
 import rutbook.ui.Place;
 import rutbook.ui.controls.Keys;
 import rutbook.ui.controls.OneStop;
+import rutbook.ui.controls.Scrolling;
 
 /** What was handed over and what came back; and for a coach, the shelf of riders. */
 public final class CoachPage extends Page {

@@ -25,6 +25,7 @@ import rutbook.ui.OutsideFiles.Answer;
 import rutbook.ui.Page;
 import rutbook.ui.Place;
 import rutbook.ui.controls.Keys;
+import rutbook.ui.controls.Scrolling;
 
 /**
  * Another rider's bike on the coach's desk: what was handed over, and a proposal for each setting

@@ -43,6 +43,7 @@ import rutbook.ui.Place;
 import rutbook.ui.SideChoice;
 import rutbook.ui.SideOptions;
 import rutbook.ui.controls.Keys;
+import rutbook.ui.controls.Scrolling;
 import rutbook.words.ShareWords;
 
 /** Choosing what is handed over, beside everything that will be in the file. */

@@ -29,6 +29,7 @@ import rutbook.ui.Page;
 import rutbook.ui.Place;
 import rutbook.ui.controls.Keys;
 import rutbook.ui.controls.RulerView;
+import rutbook.ui.controls.Scrolling;
 import rutbook.words.ShareWords;
 
 /**

@@ -21,11 +21,13 @@ import rutbook.notebook.Notebook;
 import rutbook.notebook.Timeline;
 import rutbook.reasoning.RuleBook;
 import rutbook.ui.Desk;
+import rutbook.ui.NoBike;
 import rutbook.ui.Page;
 import rutbook.ui.PictureKey;
 import rutbook.ui.SideChoice;
 import rutbook.ui.SideOptions;
 import rutbook.ui.controls.Keys;
+import rutbook.ui.controls.Scrolling;
 import rutbook.ui.fx.DrawingView;
 
 /**
@@ -44,7 +46,7 @@ public final class ComparePage extends Page {
   private final HBox chooser;
   private final HBox views;
   private final VBox body = new VBox(16);
-  private final ScrollPane scroll = new ScrollPane(body);
+  private final ScrollPane scroll = Scrolling.withStop(body);
   private final SideList list;
   private final PictureKey picture;
   private Optional<TwoSides> shown = Optional.empty();
@@ -74,9 +76,6 @@ public final class ComparePage extends Page {
     list = new SideList(desk, this::leaveList);
     list.setVisible(false);
     scroll.setId("compare-scroll");
-    scroll.setFitToWidth(true);
-    scroll.setHbarPolicy(ScrollPane.ScrollBarPolicy.NEVER);
-    scroll.setMinHeight(0);
     scroll
         .heightProperty()
         .addListener((height, before, now) -> shown.ifPresent(it -> it.room(now.doubleValue())));
@@ -124,7 +123,9 @@ public final class ComparePage extends Page {
     season.setSelected(isSeason());
     if (!any) {
       pictured = Optional::empty;
-      body.getChildren().setAll(Keys.prose(desk().text("compare.nothing"), "wash"));
+      String text = desk().text("compare.nothing");
+      body.getChildren()
+          .setAll(timeline.isEmpty() ? new NoBike(desk(), text) : Keys.prose(text, "wash"));
       return;
     }
     if (optionsOf != notebook) {

@@ -10,7 +10,6 @@ import javafx.scene.input.KeyEvent;
 import javafx.scene.input.ScrollEvent;
 import javafx.scene.layout.HBox;
 import javafx.scene.layout.Priority;
-import javafx.scene.layout.Region;
 import javafx.scene.layout.VBox;
 import rutbook.notebook.Datum;
 import rutbook.units.Amount;
@@ -85,14 +84,13 @@ public final class CountAlong extends VBox {
     number.setAlignment(Pos.CENTER_RIGHT);
     keys.getChildren().addAll(number, more, back, done);
     keys.setAlignment(Pos.CENTER_LEFT);
-    Region gap = new Region();
-    HBox.setHgrow(gap, Priority.ALWAYS);
-    HBox head =
-        new HBox(
-            10,
-            Keys.label(words.text("count.title." + way, title), "card-title"),
-            gap,
-            Keys.smallKey("count-cancel", words.text("count.cancel"), cancelled));
+    Label what = Keys.prose(words.text("count.title." + way, title), "card-title");
+    what.setMinWidth(0);
+    what.setMaxWidth(Double.MAX_VALUE);
+    HBox.setHgrow(what, Priority.ALWAYS);
+    Button stop = Keys.smallKey("count-cancel", words.text("count.cancel"), cancelled);
+    stop.setMinWidth(USE_PREF_SIZE);
+    HBox head = new HBox(10, what, stop);
     head.setAlignment(Pos.CENTER_LEFT);
     getChildren().addAll(head, keys, Keys.prose(words.text("count.hint." + way), "soft"));
     addEventFilter(KeyEvent.KEY_PRESSED, this::key);

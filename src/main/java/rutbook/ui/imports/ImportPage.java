@@ -4,14 +4,12 @@ import java.util.List;
 import java.util.Optional;
 import java.util.function.Consumer;
 import java.util.function.Function;
-import javafx.geometry.Insets;
 import javafx.geometry.Pos;
 import javafx.scene.Node;
 import javafx.scene.control.Button;
 import javafx.scene.control.CheckBox;
 import javafx.scene.control.ComboBox;
 import javafx.scene.control.Label;
-import javafx.scene.control.ScrollPane;
 import javafx.scene.layout.FlowPane;
 import javafx.scene.layout.HBox;
 import javafx.scene.layout.Priority;
@@ -25,6 +23,7 @@ import rutbook.ui.Desk;
 import rutbook.ui.Page;
 import rutbook.ui.Place;
 import rutbook.ui.controls.Keys;
+import rutbook.ui.controls.Scrolling;
 import rutbook.words.ImportWords;
 
 /**
@@ -32,7 +31,6 @@ import rutbook.words.ImportWords;
  * what would be taken and what would not, and why. Nothing is in the notebook before "Take".
  */
 abstract class ImportPage extends Page {
-  private static final double BAR = 14;
   private static final int SAMPLES = 3;
   private static final int MOST_SHOWN = 200;
 
@@ -62,23 +60,10 @@ abstract class ImportPage extends Page {
     error.managedProperty().bind(error.textProperty().isNotEmpty());
     found.setId("import-found");
     VBox left = new VBox(10, options, Keys.label(words.text("columns"), "card-title"), columns);
-    HBox both = new HBox(16, column(left, 11), column(found, 9));
+    HBox both = new HBox(16, Scrolling.column(left, 11), Scrolling.column(found, 9));
     both.setMinHeight(0);
     VBox.setVgrow(both, Priority.ALWAYS);
     getChildren().addAll(head, error, both);
-  }
-
-  private static ScrollPane column(VBox content, int share) {
-    content.setPadding(new Insets(0, BAR, 2, 0));
-    ScrollPane scroll = new ScrollPane(content);
-    scroll.setFitToWidth(true);
-    scroll.setHbarPolicy(ScrollPane.ScrollBarPolicy.NEVER);
-    scroll.setMinWidth(0);
-    scroll.setMinHeight(0);
-    scroll.setPrefWidth(share * 10);
-    scroll.setFocusTraversable(false);
-    HBox.setHgrow(scroll, Priority.ALWAYS);
-    return scroll;
   }
 
   final ImportWords words() {

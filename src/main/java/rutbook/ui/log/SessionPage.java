@@ -26,6 +26,7 @@ import rutbook.ui.Place;
 import rutbook.ui.RiddenBox;
 import rutbook.ui.controls.Keys;
 import rutbook.ui.controls.OneStop;
+import rutbook.ui.controls.Scrolling;
 import rutbook.ui.log.SessionSides.Side;
 
 /** One session: its chain of motos, and below it one side of the chosen moto at a time. */
@@ -39,7 +40,7 @@ public final class SessionPage extends Page {
   private final Map<Side, ToggleButton> tabKeys = new EnumMap<>(Side.class);
   private final Chain chain;
   private final VBox below = new VBox(10);
-  private final ScrollPane scroll = new ScrollPane(below);
+  private final ScrollPane scroll = Scrolling.of(below);
   private final Label heading = Keys.label("", "card-title");
   private final SessionSides sides;
   private final RiddenBox ridden;
@@ -82,10 +83,6 @@ public final class SessionPage extends Page {
   }
 
   private Node below() {
-    scroll.setFitToWidth(true);
-    scroll.setHbarPolicy(ScrollPane.ScrollBarPolicy.NEVER);
-    scroll.setMinHeight(0);
-    scroll.setFocusTraversable(false);
     below.getStyleClass().add("wash");
     scroll
         .viewportBoundsProperty()

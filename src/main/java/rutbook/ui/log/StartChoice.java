@@ -32,6 +32,7 @@ import rutbook.reasoning.StartAtTrack;
 import rutbook.ui.Desk;
 import rutbook.ui.controls.Keys;
 import rutbook.ui.controls.RulerView;
+import rutbook.ui.controls.Scrolling;
 import rutbook.words.ReasoningWords;
 import rutbook.words.StartWords;
 
@@ -52,11 +53,7 @@ final class StartChoice extends VBox {
     this.bike = bike;
     setId("start-choice");
     rows.setPadding(new Insets(0, 16, 0, 0));
-    ScrollPane scroll = new ScrollPane(rows);
-    scroll.setFitToWidth(true);
-    scroll.setHbarPolicy(ScrollPane.ScrollBarPolicy.NEVER);
-    scroll.setMinHeight(0);
-    scroll.setFocusTraversable(false);
+    ScrollPane scroll = Scrolling.of(rows);
     VBox.setVgrow(scroll, Priority.ALWAYS);
     getChildren().add(scroll);
   }

@@ -28,6 +28,7 @@ import rutbook.ui.NoBike;
 import rutbook.ui.Page;
 import rutbook.ui.RiddenBox;
 import rutbook.ui.controls.Keys;
+import rutbook.ui.controls.Scrolling;
 import rutbook.ui.controls.Severity;
 import rutbook.words.ReasoningWords;
 
@@ -65,13 +66,9 @@ public final class NextPage extends Page {
   }
 
   private static ScrollPane column(VBox content) {
-    ScrollPane scroll = new ScrollPane(content);
-    scroll.setFitToWidth(true);
-    scroll.setHbarPolicy(ScrollPane.ScrollBarPolicy.NEVER);
-    scroll.setMinHeight(0);
+    ScrollPane scroll = Scrolling.of(content);
     scroll.setMinWidth(0);
     scroll.setPrefWidth(100);
-    scroll.setFocusTraversable(false);
     return scroll;
   }
 

@@ -30,7 +30,7 @@ final class BenchAside {
           .map(confirm -> verdict(desk, confirm))
           .ifPresent(
               said -> {
-                said.getStyleClass().add("bench-line");
+                said.getChildren().forEach(line -> line.getStyleClass().add("bench-line"));
                 aside.add(said);
               });
     }

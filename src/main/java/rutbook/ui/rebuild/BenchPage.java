@@ -26,6 +26,7 @@ import rutbook.rebuild.StepKind;
 import rutbook.ui.Desk;
 import rutbook.ui.Place;
 import rutbook.ui.controls.Keys;
+import rutbook.ui.controls.Scrolling;
 import rutbook.words.BenchWords;
 import rutbook.words.PlanWords;
 
@@ -42,7 +43,7 @@ public final class BenchPage extends OneJob {
 
   private final Label progress = Keys.label("", "bench-line", "soft");
   private final HBox middle = new HBox(28);
-  private final ScrollPane scroll = scrolled(middle);
+  private final ScrollPane scroll = Scrolling.of(middle);
   private final HBox keys = new HBox(12);
   private final VBox skipping = new VBox();
   private Optional<StepId> current;

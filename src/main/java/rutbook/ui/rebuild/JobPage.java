@@ -23,6 +23,7 @@ import rutbook.rebuild.Stage;
 import rutbook.rebuild.Step;
 import rutbook.ui.Desk;
 import rutbook.ui.controls.Keys;
+import rutbook.ui.controls.Scrolling;
 import rutbook.words.FindingWords;
 import rutbook.words.PlanWords;
 import rutbook.words.RemarkWords;
@@ -64,7 +65,7 @@ public final class JobPage extends OneJob {
   }
 
   private static ScrollPane column(VBox content) {
-    ScrollPane scroll = scrolled(content);
+    ScrollPane scroll = Scrolling.of(content);
     scroll.setPrefWidth(100);
     HBox.setHgrow(scroll, Priority.ALWAYS);
     return scroll;

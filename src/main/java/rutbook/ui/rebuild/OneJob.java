@@ -7,7 +7,6 @@ import java.util.function.Function;
 import javafx.geometry.Insets;
 import javafx.scene.Node;
 import javafx.scene.control.Label;
-import javafx.scene.control.ScrollPane;
 import javafx.scene.layout.VBox;
 import rutbook.notebook.Entry;
 import rutbook.notebook.EntryId;
@@ -54,16 +53,6 @@ abstract class OneJob extends Page {
 
   final void toThePlan() {
     desk().go(new rutbook.ui.Place.Job(id));
-  }
-
-  /** What is too long for the window is scrolled, never cut at its side. */
-  static ScrollPane scrolled(Node content) {
-    ScrollPane scroll = new ScrollPane(content);
-    scroll.setFitToWidth(true);
-    scroll.setHbarPolicy(ScrollPane.ScrollBarPolicy.NEVER);
-    scroll.setMinHeight(0);
-    scroll.setFocusTraversable(false);
-    return scroll;
   }
 
   /** A row for every step, in working order, under the place where it is done. */

@@ -28,6 +28,7 @@ import rutbook.rebuild.Step;
 import rutbook.ui.Desk;
 import rutbook.ui.controls.AskText;
 import rutbook.ui.controls.Keys;
+import rutbook.ui.controls.Scrolling;
 import rutbook.ui.fx.InView;
 
 /** A work sheet that was written on at the bench: a row for every step, taken with one touch. */
@@ -58,7 +59,7 @@ public final class PaperPage extends OneJob {
     leftOut = Keys.choice("paper-out", desk.text("sheet.out"), () -> blank(true));
     take = Keys.mainKey("paper-take", "", this::take);
     day.field().textProperty().addListener((text, was, now) -> count());
-    ScrollPane scroll = scrolled(list);
+    ScrollPane scroll = Scrolling.of(list);
     VBox.setVgrow(scroll, Priority.ALWAYS);
     getChildren().addAll(head(), days(), scroll, foot());
     blank(false);

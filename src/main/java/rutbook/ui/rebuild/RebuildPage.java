@@ -22,6 +22,7 @@ import rutbook.ui.NoBike;
 import rutbook.ui.Page;
 import rutbook.ui.Place;
 import rutbook.ui.controls.Keys;
+import rutbook.ui.controls.Scrolling;
 import rutbook.ui.fx.InView;
 import rutbook.words.BenchWords;
 import rutbook.words.PlanWords;
@@ -43,11 +44,7 @@ public final class RebuildPage extends Page {
     HBox head = new HBox(10, Keys.label(desk.text("rebuild.title"), "page-title"), gap, start);
     head.setAlignment(Pos.CENTER_LEFT);
     form.setManaged(false);
-    ScrollPane scroll = new ScrollPane(new VBox(12, form, body));
-    scroll.setFitToWidth(true);
-    scroll.setHbarPolicy(ScrollPane.ScrollBarPolicy.NEVER);
-    scroll.setMinHeight(0);
-    scroll.setFocusTraversable(false);
+    ScrollPane scroll = Scrolling.of(new VBox(12, form, body));
     VBox.setVgrow(scroll, Priority.ALWAYS);
     getChildren().addAll(head, scroll);
   }
