@@ -12,6 +12,7 @@ import java.util.concurrent.CountDownLatch;
 import java.util.concurrent.ExecutorService;
 import java.util.concurrent.Executors;
 import java.util.concurrent.ScheduledExecutorService;
+import java.util.concurrent.TimeUnit;
 import java.util.function.Consumer;
 import java.util.function.Function;
 import java.util.function.Supplier;
@@ -104,25 +105,27 @@ final class WindowStart {
 
   /**
    * Opens the window and waits until it is closed. The disk is read while the toolkit starts, and
-   * the rules of the trade while the window is built.
+   * the rules of the trade a moment after the window is open, or as soon as a page asks for them.
    *
    * @throws Exception or an Error when no window can be opened here, for whatever reason
    */
   void run(Wanted wanted) throws Exception {
     CompletableFuture<Remembered> remembered = CompletableFuture.supplyAsync(this::remembered);
     CompletableFuture<Prepared> prepared = remembered.thenApply(it -> prepare(it, wanted));
-    CompletableFuture<RuleBook> rules = prepared.thenApply(it -> RulesJson.ofTheTrade());
+    Supplier<RuleBook> rules = new Once<>(RulesJson::ofTheTrade);
     CompletableFuture<CountDownLatch> opened = new CompletableFuture<>();
     Toolkit.start(
         () -> {
           try {
             Window.prepare(remembered.join());
-            opened.complete(show(prepared.join(), rules::join, wanted::open));
+            opened.complete(show(prepared.join(), rules, wanted::open));
           } catch (RuntimeException | Error fault) {
             opened.completeExceptionally(fault);
           }
         });
-    opened.get().await();
+    CountDownLatch closed = opened.get();
+    CompletableFuture.delayedExecutor(1, TimeUnit.SECONDS).execute(rules::get);
+    closed.await();
     Toolkit.end();
   }
 

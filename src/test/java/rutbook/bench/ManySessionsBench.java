@@ -14,7 +14,7 @@ import javafx.application.Platform;
 import javafx.scene.Node;
 import javafx.scene.Scene;
 import javafx.scene.control.ButtonBase;
-import javafx.scene.control.ComboBox;
+import javafx.scene.control.ChoiceBox;
 import javafx.scene.control.ListView;
 import javafx.scene.control.TextField;
 import javafx.scene.input.KeyCode;
@@ -117,8 +117,8 @@ public final class ManySessionsBench {
 
   @SuppressWarnings("unchecked")
   private void filter(int turn) {
-    ComboBox<Object> kinds = (ComboBox<Object>) scene.lookup("#log-kinds");
-    ComboBox<Object> tracks = (ComboBox<Object>) scene.lookup("#log-tracks");
+    ChoiceBox<Object> kinds = (ChoiceBox<Object>) scene.lookup("#log-kinds");
+    ChoiceBox<Object> tracks = (ChoiceBox<Object>) scene.lookup("#log-tracks");
     kinds.setValue(kinds.getItems().get(turn % 2));
     tracks.setValue(tracks.getItems().get(turn / 2 % tracks.getItems().size()));
   }

@@ -119,6 +119,8 @@ final class StartedProgram {
     List<String> command = new ArrayList<>(List.of(java.toString()));
     command.addAll(List.of("-XX:+UseSerialGC", "-XX:TieredStopAtLevel=1"));
     command.addAll(more);
+    // Linux tells when a process began only as well as it knows when it was started itself: to 1 s.
+    command.add("-D" + FirstFrame.BORN + "=" + System.currentTimeMillis());
     command.add("-Duser.home=" + scratch);
     command.add("-Drutbook.home=" + folder);
     command.add("-Djavafx.cachedir=" + scratch.resolve("javafx-cache"));

@@ -6,7 +6,7 @@ import static rutbook.notebook.Bench.clicks;
 import java.time.LocalDate;
 import java.util.List;
 import java.util.Optional;
-import javafx.scene.control.ComboBox;
+import javafx.scene.control.ChoiceBox;
 import javafx.scene.control.ListView;
 import javafx.scene.control.TextField;
 import javafx.scene.input.KeyCode;
@@ -71,12 +71,12 @@ class LogPageTest extends WindowTest {
   @Test
   @SuppressWarnings("unchecked")
   void aKindOrATrackLeavesOnlyItsOwn() {
-    ComboBox<Optional<Object>> kinds = (ComboBox<Optional<Object>>) node("log-kinds");
+    ChoiceBox<Optional<Object>> kinds = (ChoiceBox<Optional<Object>>) node("log-kinds");
     interact(() -> kinds.setValue(Optional.of(Entry.Baseline.class)));
     settle();
     assertThat(entries()).containsExactly("base-1");
     interact(() -> kinds.setValue(Optional.empty()));
-    ComboBox<Optional<Object>> tracks = (ComboBox<Optional<Object>>) node("log-tracks");
+    ChoiceBox<Optional<Object>> tracks = (ChoiceBox<Optional<Object>>) node("log-tracks");
     interact(() -> tracks.setValue(tracks.getItems().get(1)));
     settle();
     assertThat(entries()).containsExactly("s-1");

@@ -3,12 +3,12 @@ package rutbook.ui.log;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.Function;
-import javafx.scene.control.ComboBox;
+import javafx.scene.control.ChoiceBox;
 import javafx.util.StringConverter;
 
 /** A filter with one choice, or none: the first line stands for all. */
 final class Choice<T> {
-  private final ComboBox<Optional<T>> box = new ComboBox<>();
+  private final ChoiceBox<Optional<T>> box = new ChoiceBox<>();
   private List<T> offered = List.of();
 
   Choice(String id, String all, Function<T, String> name, Runnable changed) {
@@ -32,7 +32,7 @@ final class Choice<T> {
     box.valueProperty().addListener((value, before, now) -> changed.run());
   }
 
-  ComboBox<Optional<T>> box() {
+  ChoiceBox<Optional<T>> box() {
     return box;
   }
 
