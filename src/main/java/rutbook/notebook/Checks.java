@@ -47,11 +47,10 @@ public final class Checks {
     return text;
   }
 
-  public static LocalDate day(LocalDate day) {
+  public static void day(LocalDate day) {
     if (day.isBefore(FIRST_DAY) || day.isAfter(LAST_DAY)) {
       throw new NotebookException(Fault.BAD_DAY, day, FIRST_DAY, LAST_DAY);
     }
-    return day;
   }
 
   static void range(String kind, double number, double least, double most) {
@@ -84,12 +83,11 @@ public final class Checks {
   }
 
   /** A number that is kept digit by digit. */
-  static BigDecimal decimal(String kind, BigDecimal number, double least, double most) {
+  static void decimal(String kind, BigDecimal number, double least, double most) {
     if (number.precision() > MOST_DIGITS || Math.abs((long) number.scale()) > MOST_DIGITS) {
       throw new NotebookException(Fault.TOO_MANY_DIGITS, kind, MOST_DIGITS);
     }
     range(kind, number.doubleValue(), least, most);
-    return number;
   }
 
   static <T> List<T> list(String kind, List<T> things) {

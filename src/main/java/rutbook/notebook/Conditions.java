@@ -20,6 +20,6 @@ public record Conditions(
   public Conditions {
     roughness.ifPresent(number -> Checks.range("roughness", number, 0, 5));
     Checks.dimension("air temperature", air, Dimension.TEMPERATURE);
-    ready = ready.isEmpty() ? Set.of() : Set.copyOf(ready);
+    ready = Set.copyOf(ready);
   }
 }

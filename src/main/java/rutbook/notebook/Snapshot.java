@@ -7,6 +7,6 @@ import java.util.Set;
 public record Snapshot(Setup setup, LocalDate sheetFrom, Set<Shared> shared) {
   public Snapshot {
     Checks.day(sheetFrom);
-    shared = shared.isEmpty() ? Set.of() : Set.copyOf(shared);
+    shared = Set.copyOf(shared);
   }
 }

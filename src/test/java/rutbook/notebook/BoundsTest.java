@@ -59,4 +59,50 @@ class BoundsTest {
         .extracting(number -> Bounds.isNearStop(sheet, compression, clicks(number)))
         .containsExactly(true, true, false, false, true, true);
   }
+
+  @Test
+  void whatIsChosenMayStandOnALimit() {
+    Setting oil = sheet.setting(Bench.FORK_OIL).orElseThrow();
+    assertThat(Bounds.refusal(sheet, oil, ml("300"))).isEmpty();
+    assertThat(Bounds.refusal(sheet, oil, ml("380"))).isEmpty();
+    NotebookException below = Bounds.refusal(sheet, oil, ml("299.9")).orElseThrow();
+    assertThat(below.fault()).isEqualTo(Fault.BELOW_LEAST);
+    assertThat(below.facts()).containsExactly("Outer chamber oil", ml("299.9"), ml("300"));
+  }
+
+  @Test
+  void anotherKindOfUnitIsNeitherChosenNorInside() {
+    Setting oil = sheet.setting(Bench.FORK_OIL).orElseThrow();
+    assertThat(Bounds.refusal(sheet, oil, clicks(335)).orElseThrow().fault())
+        .isEqualTo(Fault.WRONG_UNIT);
+    assertThat(Bounds.isInside(sheet, oil, Reading.bothLegs(clicks(335)))).isFalse();
+    assertThatThrownBy(
+            () -> Bounds.requireChoosable(sheet, oil, Reading.of(ml("335"), clicks(335))))
+        .hasMessageContaining("WRONG_UNIT");
+  }
+
+  @Test
+  void aReadingFitsWithTheLegsAndTheUnitOfItsSetting() {
+    Setting oil = sheet.setting(Bench.FORK_OIL).orElseThrow();
+    assertThat(Bounds.fits(oil, Reading.bothLegs(floz("11")))).isTrue();
+    assertThat(Bounds.fits(oil, Reading.of(ml("335")))).isFalse();
+    assertThat(Bounds.fits(oil, Reading.bothLegs(clicks(3)))).isFalse();
+    assertThatThrownBy(() -> Bounds.requireChoosable(sheet, oil, Reading.of(ml("335"))))
+        .hasMessageContaining("WRONG_LEGS");
+  }
+
+  @Test
+  void insideIsWithEveryLegAndOnTheLimitsToo() {
+    Setting oil = sheet.setting(Bench.FORK_OIL).orElseThrow();
+    assertThat(Bounds.isInside(sheet, oil, Reading.of(ml("300"), ml("380")))).isTrue();
+    assertThat(Bounds.isInside(sheet, oil, Reading.of(ml("335"), ml("381")))).isFalse();
+    Reading unknown = Reading.unknown(Carrier.PAIR, WhyUnknown.NOT_NOTED);
+    assertThat(Bounds.isInside(sheet, oil, unknown)).isTrue();
+  }
+
+  @Test
+  void aFillHasNoStopToStandNear() {
+    Setting oil = sheet.setting(Bench.FORK_OIL).orElseThrow();
+    assertThat(Bounds.isNearStop(sheet, oil, ml("380"))).isFalse();
+  }
 }

@@ -316,4 +316,24 @@ class EntryCheckTest {
         .isInstanceOf(NotebookException.class)
         .hasMessageContaining("TWICE [entry, base-1]");
   }
+
+  /**
+   * What is found may lie beyond a limit, but not in another unit or in the wrong number of legs.
+   */
+  @Test
+  void whatASessionFoundFitsItsSetting() {
+    Setup beyond =
+        Bench.setup().with(Placed.found(Bench.FORK_REBOUND, Reading.bothLegs(clicks(40))));
+    taken(Bench.notebook(), ride(beyond));
+    Setup legs = Bench.setup().with(Placed.found(Bench.FORK_REBOUND, Reading.of(clicks(9))));
+    refused(ride(legs), "entries/s-1/start", Fault.WRONG_LEGS, "Fork rebound");
+    Setup unit = Bench.setup().with(Placed.found(Bench.FORK_REBOUND, Reading.bothLegs(mm("9"))));
+    refused(ride(unit), "entries/s-1/start", Fault.WRONG_UNIT, "Fork rebound");
+  }
+
+  @Test
+  void aSessionHasNoMoreSettingsThanItsSheet() {
+    Setup more = Bench.setup().with(Placed.set(NOWHERE, Reading.of(mm("5"))));
+    refused(ride(more), "entries/s-1/start", Fault.UNKNOWN_ID, "setting", NOWHERE);
+  }
 }

@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 import static rutbook.notebook.Bench.hours;
 
+import java.time.Instant;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
@@ -133,5 +134,50 @@ class HoursTest {
       assertThat(settled(Scope.BOTH, all, open)).as(open.name()).isEmpty();
     }
     assertThat(Hours.settles(event("e-1", 0, "10"), FORK_OIL)).isFalse();
+  }
+
+  @Test
+  void hoursSinceAServiceRunFromItsLastTime() {
+    Hours run =
+        hoursOf(
+            service("sv-1", 0, "10", FORK_OIL),
+            event("e-1", 1, "13"),
+            service("sv-2", 2, "14", FORK_OIL),
+            event("e-2", 3, "20"));
+    assertThat(run.sinceAtEach(FORK_OIL)).containsExactly(0, 0, 3, 0, 6);
+    assertThat(run.since(FORK_OIL)).isEqualTo(6);
+  }
+
+  @Test
+  void hoursRunFromTheRebuildThatChangedTheOil() {
+    Hours run =
+        hoursOf(
+            event("e-1", 0, "10"),
+            rebuild(Scope.FORK, Set.of(Renewed.OIL), Outcome.BACK),
+            event("e-2", 2, "20"));
+    assertThat(run.since(FORK_OIL)).isEqualTo(6);
+    assertThat(run.since(SHOCK_OIL)).isEqualTo(20);
+    assertThat(run.sinceAtEach(FORK_OIL)).containsExactly(0, 10, 0, 6);
+  }
+
+  private static Entry.RebuildJob readAtTheFirstStep(Reading meter) {
+    Entry.RebuildJob job = rebuild(Scope.FORK, Set.of(Renewed.OIL), Outcome.BACK);
+    return job.with(job.head().withMeter(Optional.empty()))
+        .withDone(new StepDone(StepId.METER, Instant.EPOCH, new Entered.Counted(meter)));
+  }
+
+  @Test
+  void aRebuildReadsTheMeterAtItsFirstStep() {
+    Hours run =
+        hoursOf(
+            event("e-1", 0, "10"),
+            readAtTheFirstStep(Reading.of(hours("14"))),
+            event("e-2", 2, "20"));
+    assertThat(run.at(new EntryId("job-1"))).isEqualTo(14);
+    assertThat(run.since(FORK_OIL)).isEqualTo(6);
+    Hours noHours = hoursOf(event("e-1", 0, "10"), readAtTheFirstStep(Reading.of(Bench.mm("14"))));
+    assertThat(noHours.total()).isEqualTo(10);
+    Hours head = hoursOf(readAtTheFirstStep(Reading.of(hours("14"))).with(head("job-1", 1, "12")));
+    assertThat(head.total()).isEqualTo(12);
   }
 }
