@@ -35,11 +35,6 @@ public final class DialogPicker implements FilePicker {
 
   @Override
   public Optional<Path> toSave(Kind kind, String name) {
-    return dialog(kind).named(name + kind.ending()).toSave().map(path -> ending(path, kind));
-  }
-
-  private static Path ending(Path path, Kind kind) {
-    String name = path.getFileName().toString();
-    return name.endsWith(kind.ending()) ? path : path.resolveSibling(name + kind.ending());
+    return dialog(kind).named(name + kind.ending()).toSave(kind.ending());
   }
 }

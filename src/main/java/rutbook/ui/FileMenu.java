@@ -17,6 +17,8 @@ import rutbook.words.Language;
 
 /** Open, new, copy, recent; theme and text size; the shortcut sheet. */
 final class FileMenu {
+  private static final String ENDING = ".rutbook";
+
   private final Desk desk;
   private final NotebookFiles files;
   private final Window window;
@@ -157,15 +159,15 @@ final class FileMenu {
   }
 
   void startNew() {
-    dialog().toSave().ifPresent(path -> files.startNew(path, this::told));
+    dialog().toSave(ENDING).ifPresent(path -> files.startNew(path, this::told));
   }
 
   void copy() {
-    dialog().toSave().ifPresent(path -> files.copyTo(path, this::told));
+    dialog().toSave(ENDING).ifPresent(path -> files.copyTo(path, this::told));
   }
 
   private FileDialog dialog() {
-    return new FileDialog(window.stage(), desk.text("file.kind"), "*.rutbook", files.folder());
+    return new FileDialog(window.stage(), desk.text("file.kind"), "*" + ENDING, files.folder());
   }
 
   /** Shows what came of an attempt. */

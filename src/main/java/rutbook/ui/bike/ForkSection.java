@@ -18,7 +18,7 @@ import rutbook.words.ForkWords;
 final class ForkSection extends Section {
   private static final double CHART_HEIGHT = 330;
 
-  private final TwoSides sides = new TwoSides();
+  private final ListAndDetail sides = new ListAndDetail();
   private final ChartView chart;
   private final FillTry fillTry;
 
@@ -39,12 +39,12 @@ final class ForkSection extends Section {
     sides.otherwise(aside(fork, nodes, words));
     sides.show(
         List.of(
-            new TwoSides.Part(Optional.empty(), List.of(build(model), gas(model))),
-            new TwoSides.Part(
+            new ListAndDetail.Part(Optional.empty(), List.of(build(model), gas(model))),
+            new ListAndDetail.Part(
                 Optional.of(FigureNodes.stack(figures(fork, nodes, words, riding))), List.of())));
   }
 
-  private TwoSides.Row build(BikeModel model) {
+  private ListAndDetail.Row build(BikeModel model) {
     ForkParts fork = model.sheet().parts().fork();
     String kind = desk().text("fork." + fork.kind().name());
     String more =
@@ -55,7 +55,7 @@ final class ForkSection extends Section {
                     fork.travel().map(each -> desk().text("fork.travel.of", each)),
                     fork.sealDiameter().map(each -> desk().text("fork.seal.of", each)),
                     Optional.of(fork.valving())));
-    return new TwoSides.Row(
+    return new ListAndDetail.Row(
         "fork-build",
         fork,
         Rows.face(desk().text("fork.row", kind), more, ""),
@@ -63,9 +63,9 @@ final class ForkSection extends Section {
         () -> new ForkForm(desk(), sides::close));
   }
 
-  private TwoSides.Row gas(BikeModel model) {
+  private ListAndDetail.Row gas(BikeModel model) {
     String what = desk().text("gas.row");
-    return new TwoSides.Row(
+    return new ListAndDetail.Row(
         "gas",
         model.sheet(),
         Rows.face(what, desk().text("gas.row.more"), ""),

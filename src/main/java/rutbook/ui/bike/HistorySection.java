@@ -19,7 +19,7 @@ final class HistorySection extends Section {
   private static final Comparator<Entry> NEWEST =
       Comparator.comparing(Entry::day).thenComparingInt(entry -> entry.head().order()).reversed();
 
-  private final TwoSides sides = new TwoSides();
+  private final ListAndDetail sides = new ListAndDetail();
 
   HistorySection(BikeDesk desk) {
     super(desk, "history");
@@ -29,7 +29,7 @@ final class HistorySection extends Section {
   @Override
   void show(BikeModel model) {
     sides.otherwise(aside(model));
-    List<TwoSides.Part> parts = new ArrayList<>();
+    List<ListAndDetail.Part> parts = new ArrayList<>();
     add(
         parts,
         "history.happened",
@@ -52,9 +52,9 @@ final class HistorySection extends Section {
     sides.show(parts);
   }
 
-  private void add(List<TwoSides.Part> parts, String key, List<TwoSides.Row> rows) {
+  private void add(List<ListAndDetail.Part> parts, String key, List<ListAndDetail.Row> rows) {
     if (!rows.isEmpty()) {
-      parts.add(new TwoSides.Part(Optional.of(Rows.heading(desk().text(key))), rows));
+      parts.add(new ListAndDetail.Part(Optional.of(Rows.heading(desk().text(key))), rows));
     }
   }
 
@@ -90,7 +90,7 @@ final class HistorySection extends Section {
         () -> sides.open(new EventForm(desk(), Optional.empty(), kind, sides::close)));
   }
 
-  private TwoSides.Row happened(BikeModel model, Entry entry) {
+  private ListAndDetail.Row happened(BikeModel model, Entry entry) {
     if (entry instanceof Entry.Event event) {
       String what =
           desk().words().name(event.kind())
@@ -119,7 +119,7 @@ final class HistorySection extends Section {
         () -> new ServicedForm(desk(), Optional.of(serviced), sides::close));
   }
 
-  private TwoSides.Row baseline(BikeModel model, Entry.Baseline entry) {
+  private ListAndDetail.Row baseline(BikeModel model, Entry.Baseline entry) {
     long outside =
         model.outside().stream().filter(each -> each.baseline().equals(Optional.of(entry))).count();
     String reason = entry.reason().isBlank() ? desk().text("baseline.no.reason") : entry.reason();
@@ -130,10 +130,10 @@ final class HistorySection extends Section {
         () -> new BaselineForm(desk(), Optional.of(entry), sides::close));
   }
 
-  private TwoSides.Row row(
+  private ListAndDetail.Row row(
       Entry entry, String what, String more, java.util.function.Supplier<Node> detail) {
     String day = desk().words().day(entry.day());
-    return new TwoSides.Row(
+    return new ListAndDetail.Row(
         "history-" + entry.id(),
         entry,
         Rows.face(what, more, day),
@@ -141,11 +141,11 @@ final class HistorySection extends Section {
         detail);
   }
 
-  private TwoSides.Row sheet(BikeModel model, Sheet sheet) {
+  private ListAndDetail.Row sheet(BikeModel model, Sheet sheet) {
     String day = desk().words().day(sheet.from());
     String reason = sheet.reason().isBlank() ? desk().text("sheet.no.reason") : sheet.reason();
     String shown = sheet.equals(model.sheet()) ? desk().text("sheet.shown") : "";
-    return new TwoSides.Row(
+    return new ListAndDetail.Row(
         "history-sheet-" + sheet.from(),
         sheet,
         Rows.face(reason, shown, day),

@@ -11,7 +11,7 @@ import rutbook.ui.controls.Keys;
 final class NewSetting extends VBox {
   private final FlowPane roles = new FlowPane(6, 6);
 
-  NewSetting(BikeDesk desk, TwoSides sides) {
+  NewSetting(BikeDesk desk, ListAndDetail sides) {
     super(10);
     setId("new-setting");
     getStyleClass().add("card");

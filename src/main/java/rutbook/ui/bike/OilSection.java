@@ -21,7 +21,7 @@ import rutbook.words.OilWords;
 final class OilSection extends Section {
   private static final double CHART_HEIGHT = 300;
 
-  private final TwoSides sides = new TwoSides();
+  private final ListAndDetail sides = new ListAndDetail();
   private final ChartView chart;
   private Optional<OilTry> oilTry = Optional.empty();
   private String tried = "";
@@ -41,19 +41,19 @@ final class OilSection extends Section {
     sides.otherwise(aside(oils, inFork));
     List<OilStanding> standing =
         oils.stream().map(oil -> OilStanding.of(oil, Optional.empty())).toList();
-    List<TwoSides.Row> rows = standing.stream().map(each -> row(each, inFork)).toList();
+    List<ListAndDetail.Row> rows = standing.stream().map(each -> row(each, inFork)).toList();
     sides.show(
         List.of(
-            new TwoSides.Part(
+            new ListAndDetail.Part(
                 rows.isEmpty()
                     ? Optional.of(Keys.prose(desk().text("oil.none"), "soft"))
                     : Optional.empty(),
                 rows),
-            new TwoSides.Part(
+            new ListAndDetail.Part(
                 Optional.of(FigureNodes.stack(figures(standing, inFork))), List.of())));
   }
 
-  private TwoSides.Row row(OilStanding standing, Optional<Oil> inFork) {
+  private ListAndDetail.Row row(OilStanding standing, Optional<Oil> inFork) {
     Oil oil = standing.oil();
     String more =
         desk()
@@ -69,7 +69,7 @@ final class OilSection extends Section {
             .found()
             .map(at -> desk().text("oil.at", at.viscosity(), at.temperature()))
             .orElse("");
-    return new TwoSides.Row(
+    return new ListAndDetail.Row(
         "oil-" + oil.id(),
         oil,
         Rows.face(oil.name(), more, value),

@@ -12,7 +12,7 @@ import rutbook.units.Duration;
 
 /** What is serviced by hours, and how long ago each was. */
 final class ServiceSection extends Section {
-  private final TwoSides sides = new TwoSides();
+  private final ListAndDetail sides = new ListAndDetail();
 
   ServiceSection(BikeDesk desk) {
     super(desk, "service");
@@ -33,19 +33,19 @@ final class ServiceSection extends Section {
                     "service-meter",
                     desk().text("service.meter"),
                     () -> desk().desk().go(new Place.Meter())))));
-    List<TwoSides.Row> rows = new ArrayList<>();
+    List<ListAndDetail.Row> rows = new ArrayList<>();
     for (ServiceItem item : model.sheet().services()) {
       rows.add(row(hours, item));
     }
     sides.show(
         rows.isEmpty()
             ? List.of(
-                new TwoSides.Part(
+                new ListAndDetail.Part(
                     Optional.of(Keys.prose(desk().text("service.none"), "soft")), List.of()))
-            : List.of(new TwoSides.Part(Optional.empty(), rows)));
+            : List.of(new ListAndDetail.Part(Optional.empty(), rows)));
   }
 
-  private TwoSides.Row row(Hours hours, ServiceItem item) {
+  private ListAndDetail.Row row(Hours hours, ServiceItem item) {
     double since = hours.since(item);
     double interval = item.interval().doubleIn(Duration.HOUR);
     String style =
@@ -62,7 +62,7 @@ final class ServiceSection extends Section {
                 desk().words().number(interval, 1));
     String source = desk().text(item.commonPractice() ? "service.common" : "service.manual");
     String more = hours.everDone(item) ? source : desk().text("service.never", source);
-    return new TwoSides.Row(
+    return new ListAndDetail.Row(
         "service-" + item.id(),
         item,
         Rows.face(item.name(), more, value, style),

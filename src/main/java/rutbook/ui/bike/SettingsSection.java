@@ -25,7 +25,7 @@ final class SettingsSection extends Section {
   private static final double RULER_WIDTH = 460;
   private static final double LEAST_RULER = 96;
 
-  private final TwoSides sides = new TwoSides();
+  private final ListAndDetail sides = new ListAndDetail();
 
   SettingsSection(BikeDesk desk) {
     super(desk, "settings");
@@ -35,9 +35,9 @@ final class SettingsSection extends Section {
   @Override
   void show(BikeModel model) {
     sides.otherwise(new SheetSummary(desk(), sides, this::newThing));
-    List<TwoSides.Part> parts = new ArrayList<>();
+    List<ListAndDetail.Part> parts = new ArrayList<>();
     for (StripModel.Group group : StripModel.Group.values()) {
-      List<TwoSides.Row> rows =
+      List<ListAndDetail.Row> rows =
           model.sheet().settings().stream()
               .filter(setting -> StripModel.Group.of(setting.role()) == group)
               .map(setting -> row(model, setting))
@@ -45,13 +45,13 @@ final class SettingsSection extends Section {
       if (!rows.isEmpty()) {
         Label heading = Keys.label(desk().text("group." + group.name()), "group-title");
         heading.setPadding(new javafx.geometry.Insets(6, 0, 2, 10));
-        parts.add(new TwoSides.Part(Optional.of(heading), rows));
+        parts.add(new ListAndDetail.Part(Optional.of(heading), rows));
       }
     }
     sides.show(parts);
   }
 
-  private TwoSides.Row row(BikeModel model, Setting setting) {
+  private ListAndDetail.Row row(BikeModel model, Setting setting) {
     Optional<Chamber> chamber = model.sheet().chamber(setting);
     Reading now = model.now(setting);
     String said =
@@ -62,7 +62,7 @@ final class SettingsSection extends Section {
             setting,
             now,
             List.of(desk().words().bounds(model.sheet(), setting)));
-    return new TwoSides.Row(
+    return new ListAndDetail.Row(
         "bike-setting-" + setting.id(),
         List.of(setting, chamber),
         face(model, setting, now),

@@ -12,7 +12,7 @@ import rutbook.ui.controls.Keys;
 
 /** The sheet as a whole, beside its settings: the axle's side, and what falls outside. */
 final class SheetSummary extends ScrollPane {
-  SheetSummary(BikeDesk desk, TwoSides sides, Runnable addSetting) {
+  SheetSummary(BikeDesk desk, ListAndDetail sides, Runnable addSetting) {
     BikeModel model = desk.model();
     List<Node> lines = new ArrayList<>();
     lines.add(Keys.label(desk.text("sheet.title"), "card-title"));

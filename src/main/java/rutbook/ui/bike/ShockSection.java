@@ -18,7 +18,7 @@ final class ShockSection extends Section {
   private static final Comparator<Entry> NEWEST =
       Comparator.comparing(Entry::day).thenComparingInt(entry -> entry.head().order()).reversed();
 
-  private final TwoSides sides = new TwoSides();
+  private final ListAndDetail sides = new ListAndDetail();
 
   ShockSection(BikeDesk desk) {
     super(desk, "shock");
@@ -28,24 +28,24 @@ final class ShockSection extends Section {
   @Override
   void show(BikeModel model) {
     sides.otherwise(Scrolling.withStop(new SagSheet(desk(), this::newThing)));
-    List<TwoSides.Part> parts = new ArrayList<>();
+    List<ListAndDetail.Part> parts = new ArrayList<>();
     parts.add(
-        new TwoSides.Part(
+        new ListAndDetail.Part(
             Optional.of(Rows.heading(desk().text("sag.sheet"))),
             List.of(windows(model), build(model))));
-    List<TwoSides.Row> riders =
+    List<ListAndDetail.Row> riders =
         model.notebook().shelf().riders().stream().map(this::rider).toList();
     if (!riders.isEmpty()) {
       parts.add(
-          new TwoSides.Part(Optional.of(Rows.heading(desk().text("weight.heading"))), riders));
+          new ListAndDetail.Part(Optional.of(Rows.heading(desk().text("weight.heading"))), riders));
     }
-    List<TwoSides.Row> measured =
+    List<ListAndDetail.Row> measured =
         model.timeline().entries(Entry.SagMeasured.class).stream()
             .sorted(NEWEST)
             .map(this::measured)
             .toList();
     parts.add(
-        new TwoSides.Part(
+        new ListAndDetail.Part(
             Optional.of(
                 measured.isEmpty()
                     ? Keys.prose(desk().text("sag.none"), "soft")
@@ -54,7 +54,7 @@ final class ShockSection extends Section {
     sides.show(parts);
   }
 
-  private TwoSides.Row measured(Entry.SagMeasured sag) {
+  private ListAndDetail.Row measured(Entry.SagMeasured sag) {
     String unknown = desk().text("not.known");
     String what =
         desk()
@@ -77,7 +77,7 @@ final class ShockSection extends Section {
                     sag.weight().map(each -> desk().text("sag.weight.of", each)),
                     Optional.of(sag.head().note())));
     String day = desk().words().day(sag.day());
-    return new TwoSides.Row(
+    return new ListAndDetail.Row(
         "sag-" + sag.id(),
         sag,
         Rows.face(what, more, day),
@@ -85,7 +85,7 @@ final class ShockSection extends Section {
         () -> new SagForm(desk(), Optional.of(sag), sides::close));
   }
 
-  private TwoSides.Row windows(BikeModel model) {
+  private ListAndDetail.Row windows(BikeModel model) {
     SagWindows windows = model.sheet().parts().sag();
     String what = desk().text("windows.form");
     String more =
@@ -102,7 +102,7 @@ final class ShockSection extends Section {
                     windows
                         .frontRace()
                         .map(each -> desk().text("windows.front.of", desk().words().range(each)))));
-    return new TwoSides.Row(
+    return new ListAndDetail.Row(
         "sag-windows",
         windows,
         Rows.face(what, more, ""),
@@ -110,7 +110,7 @@ final class ShockSection extends Section {
         () -> new WindowsForm(desk(), sides::close));
   }
 
-  private TwoSides.Row build(BikeModel model) {
+  private ListAndDetail.Row build(BikeModel model) {
     ShockParts shock = model.sheet().parts().shock();
     String what = desk().text("shock.form");
     String more =
@@ -129,7 +129,7 @@ final class ShockSection extends Section {
                                         each.value().doubleValue(),
                                         each.convention())),
                     Optional.of(shock.valving())));
-    return new TwoSides.Row(
+    return new ListAndDetail.Row(
         "shock-build",
         shock,
         Rows.face(what, more, ""),
@@ -137,10 +137,10 @@ final class ShockSection extends Section {
         () -> new ShockForm(desk(), sides::close));
   }
 
-  private TwoSides.Row rider(Rider rider) {
+  private ListAndDetail.Row rider(Rider rider) {
     Optional<Amount> weight = rider.weightOn(desk().desk().today());
     String value = weight.map(desk().words()::amount).orElseGet(() -> desk().text("not.known"));
-    return new TwoSides.Row(
+    return new ListAndDetail.Row(
         "rider-" + rider.id(),
         rider,
         Rows.face(rider.name(), "", value),

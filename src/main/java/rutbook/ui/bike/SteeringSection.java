@@ -21,7 +21,7 @@ import rutbook.words.SteeringWords;
 final class SteeringSection extends Section {
   private static final double CHART_HEIGHT = 260;
 
-  private final TwoSides sides = new TwoSides();
+  private final ListAndDetail sides = new ListAndDetail();
   private final ChartView chart;
   private final AskText<Optional<Amount>> sagMore;
 
@@ -43,8 +43,8 @@ final class SteeringSection extends Section {
     Figure<SteeringSweep> sweep = SteeringSweep.of(model.sheet(), model.now(), more());
     sides.show(
         List.of(
-            new TwoSides.Part(Optional.empty(), List.of(geometry(model))),
-            new TwoSides.Part(Optional.of(FigureNodes.stack(figures(sweep))), List.of())));
+            new ListAndDetail.Part(Optional.empty(), List.of(geometry(model))),
+            new ListAndDetail.Part(Optional.of(FigureNodes.stack(figures(sweep))), List.of())));
   }
 
   /** More sag at the rear than the geometry stands at; none while nothing sensible is typed. */
@@ -59,7 +59,7 @@ final class SteeringSection extends Section {
     }
   }
 
-  private TwoSides.Row geometry(BikeModel model) {
+  private ListAndDetail.Row geometry(BikeModel model) {
     Geometry geometry = model.sheet().parts().geometry();
     String what = desk().text("geometry.row");
     String more =
@@ -70,7 +70,7 @@ final class SteeringSection extends Section {
                     geometry.rake().map(each -> desk().text("geometry.rake.of", each)),
                     geometry.forkOffset().map(each -> desk().text("geometry.offset.of", each)),
                     geometry.wheelbase().map(each -> desk().text("geometry.wheelbase.of", each))));
-    return new TwoSides.Row(
+    return new ListAndDetail.Row(
         "geometry",
         geometry,
         Rows.face(what, more, ""),

@@ -8,7 +8,7 @@ import rutbook.ui.controls.Keys;
 
 /** The torque table, each line with where it was read. */
 final class TorqueSection extends Section {
-  private final TwoSides sides = new TwoSides();
+  private final ListAndDetail sides = new ListAndDetail();
 
   TorqueSection(BikeDesk desk) {
     super(desk, "torques");
@@ -22,7 +22,7 @@ final class TorqueSection extends Section {
             desk().text("torque.title"),
             Keys.prose(desk().text("torque.caution"), "caution"),
             Rows.keys(Keys.mainKey("torque-add", desk().text("torque.add"), this::newThing))));
-    List<TwoSides.Row> rows = new ArrayList<>();
+    List<ListAndDetail.Row> rows = new ArrayList<>();
     List<Tightening> torques = model.sheet().torques();
     for (int i = 0; i < torques.size(); i++) {
       rows.add(row(i, torques.get(i)));
@@ -30,14 +30,14 @@ final class TorqueSection extends Section {
     sides.show(
         rows.isEmpty()
             ? List.of(
-                new TwoSides.Part(
+                new ListAndDetail.Part(
                     Optional.of(Keys.prose(desk().text("torque.none"), "soft")), List.of()))
-            : List.of(new TwoSides.Part(Optional.empty(), rows)));
+            : List.of(new ListAndDetail.Part(Optional.empty(), rows)));
   }
 
-  private TwoSides.Row row(int place, Tightening torque) {
+  private ListAndDetail.Row row(int place, Tightening torque) {
     String value = desk().words().both(torque.amount());
-    return new TwoSides.Row(
+    return new ListAndDetail.Row(
         "torque-" + place,
         torque,
         Rows.face(torque.name(), torque.source(), value),

@@ -3,6 +3,8 @@ package rutbook.ui.fx;
 import java.io.File;
 import java.nio.file.Path;
 import java.util.Optional;
+import java.util.function.Consumer;
+import java.util.function.Supplier;
 import javafx.stage.FileChooser;
 import javafx.stage.Window;
 
@@ -39,8 +41,32 @@ public final class FileDialog {
     return Optional.ofNullable(chooser.showOpenDialog(owner)).map(File::toPath);
   }
 
-  /** A file to be made; empty when the rider thought better of it. */
-  public Optional<Path> toSave() {
-    return Optional.ofNullable(chooser.showSaveDialog(owner)).map(File::toPath);
+  /**
+   * A file to be made; empty when the rider thought better of it. The system asks before a file
+   * that is there is chosen: where a name without the ending becomes that of such a file, the
+   * dialog comes once more with the whole name, so that it asks.
+   *
+   * @param ending added to a name that does not have it
+   */
+  public Optional<Path> toSave(String ending) {
+    return toSave(ending, () -> chooser.showSaveDialog(owner), this::offer);
+  }
+
+  private void offer(File whole) {
+    chooser.setInitialDirectory(whole.getParentFile());
+    chooser.setInitialFileName(whole.getName());
+  }
+
+  static Optional<Path> toSave(String ending, Supplier<File> ask, Consumer<File> offer) {
+    File chosen = ask.get();
+    while (chosen != null && !chosen.getName().endsWith(ending)) {
+      File whole = new File(chosen.getParentFile(), chosen.getName() + ending);
+      if (!whole.exists()) {
+        return Optional.of(whole.toPath());
+      }
+      offer.accept(whole);
+      chosen = ask.get();
+    }
+    return Optional.ofNullable(chosen).map(File::toPath);
   }
 }

@@ -16,7 +16,7 @@ import rutbook.ui.controls.RowKey;
 import rutbook.ui.controls.Scrolling;
 
 /** A list at the left, and at the right what was touched in it, or what stands there otherwise. */
-final class TwoSides extends HBox {
+final class ListAndDetail extends HBox {
   private static final double LEAST_DETAIL = 370;
   private static final double MOST_DETAIL = 540;
   private static final double DETAIL_SHARE = 0.38;
@@ -45,9 +45,9 @@ final class TwoSides extends HBox {
     }
   }
 
-  TwoSides() {
+  ListAndDetail() {
     super(16);
-    scroll.getStyleClass().add("two-sides-list");
+    scroll.getStyleClass().add("list-and-detail");
     scroll.setPrefWidth(0);
     HBox.setHgrow(scroll, Priority.ALWAYS);
     detail.setMinSize(LEAST_DETAIL, 0);
