@@ -98,6 +98,11 @@ final class DiskFiles implements NotebookFiles {
   }
 
   @Override
+  public boolean isThere(Path path) {
+    return means.disk().exists(path);
+  }
+
+  @Override
   public Optional<Path> folder() {
     return current().map(Path::getParent).filter(means.disk()::isFolder);
   }

@@ -220,7 +220,7 @@ final class WindowStart {
                     it.phrases(),
                     it.worker(),
                     Toolkit::later),
-                new DialogPicker(stage, it.phrases().locale(), files::folder)));
+                new DialogPicker(stage, it.phrases().locale(), files::folder, disk::exists)));
     opened.accept(window);
     return Toolkit.untilClosed(stage);
   }

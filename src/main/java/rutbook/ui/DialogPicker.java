@@ -3,6 +3,7 @@ package rutbook.ui;
 import java.nio.file.Path;
 import java.util.Locale;
 import java.util.Optional;
+import java.util.function.Predicate;
 import java.util.function.Supplier;
 import javafx.stage.Window;
 import rutbook.ui.fx.FileDialog;
@@ -13,14 +14,18 @@ public final class DialogPicker implements FilePicker {
   private final Window owner;
   private final WindowWords words;
   private final Supplier<Optional<Path>> folder;
+  private final Predicate<Path> there;
 
   /**
    * @param folder where the dialogs begin
+   * @param there whether a file is there
    */
-  public DialogPicker(Window owner, Locale locale, Supplier<Optional<Path>> folder) {
+  public DialogPicker(
+      Window owner, Locale locale, Supplier<Optional<Path>> folder, Predicate<Path> there) {
     this.owner = owner;
     this.words = new WindowWords(locale);
     this.folder = folder;
+    this.there = there;
   }
 
   private FileDialog dialog(Kind kind) {
@@ -35,6 +40,6 @@ public final class DialogPicker implements FilePicker {
 
   @Override
   public Optional<Path> toSave(Kind kind, String name) {
-    return dialog(kind).named(name + kind.ending()).toSave(kind.ending());
+    return dialog(kind).named(name + kind.ending()).toSave(kind.ending(), there);
   }
 }

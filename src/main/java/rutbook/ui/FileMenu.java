@@ -159,11 +159,11 @@ final class FileMenu {
   }
 
   void startNew() {
-    dialog().toSave(ENDING).ifPresent(path -> files.startNew(path, this::told));
+    dialog().toSave(ENDING, files::isThere).ifPresent(path -> files.startNew(path, this::told));
   }
 
   void copy() {
-    dialog().toSave(ENDING).ifPresent(path -> files.copyTo(path, this::told));
+    dialog().toSave(ENDING, files::isThere).ifPresent(path -> files.copyTo(path, this::told));
   }
 
   private FileDialog dialog() {

@@ -36,6 +36,8 @@ public interface NotebookFiles {
   /** A folder that is there, for the dialog to begin in. */
   Optional<Path> folder();
 
+  boolean isThere(Path path);
+
   /** The latest first. */
   List<Path> recent();
 

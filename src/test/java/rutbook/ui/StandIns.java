@@ -60,6 +60,11 @@ final class StandIns {
     }
 
     @Override
+    public boolean isThere(Path path) {
+      return false;
+    }
+
+    @Override
     public Optional<Path> folder() {
       return Optional.empty();
     }

@@ -4,6 +4,7 @@ import java.io.File;
 import java.nio.file.Path;
 import java.util.Optional;
 import java.util.function.Consumer;
+import java.util.function.Predicate;
 import java.util.function.Supplier;
 import javafx.stage.FileChooser;
 import javafx.stage.Window;
@@ -38,7 +39,7 @@ public final class FileDialog {
 
   /** A file that is there; empty when the rider thought better of it. */
   public Optional<Path> toOpen() {
-    return Optional.ofNullable(chooser.showOpenDialog(owner)).map(File::toPath);
+    return chosen(chooser.showOpenDialog(owner));
   }
 
   /**
@@ -47,26 +48,36 @@ public final class FileDialog {
    * dialog comes once more with the whole name, so that it asks.
    *
    * @param ending added to a name that does not have it
+   * @param there whether a file is there
    */
-  public Optional<Path> toSave(String ending) {
-    return toSave(ending, () -> chooser.showSaveDialog(owner), this::offer);
+  public Optional<Path> toSave(String ending, Predicate<Path> there) {
+    return toSave(ending, there, () -> chosen(chooser.showSaveDialog(owner)), this::offer);
   }
 
-  private void offer(File whole) {
-    chooser.setInitialDirectory(whole.getParentFile());
-    chooser.setInitialFileName(whole.getName());
+  private static Optional<Path> chosen(File file) {
+    return Optional.ofNullable(file).map(File::toPath);
   }
 
-  static Optional<Path> toSave(String ending, Supplier<File> ask, Consumer<File> offer) {
-    File chosen = ask.get();
-    while (chosen != null && !chosen.getName().endsWith(ending)) {
-      File whole = new File(chosen.getParentFile(), chosen.getName() + ending);
-      if (!whole.exists()) {
-        return Optional.of(whole.toPath());
+  private void offer(Path whole) {
+    chooser.setInitialDirectory(whole.getParent().toFile());
+    named(whole.getFileName().toString());
+  }
+
+  static Optional<Path> toSave(
+      String ending, Predicate<Path> there, Supplier<Optional<Path>> ask, Consumer<Path> offer) {
+    Optional<Path> chosen = ask.get();
+    while (chosen.isPresent() && !name(chosen.get()).endsWith(ending)) {
+      Path whole = chosen.get().resolveSibling(name(chosen.get()) + ending);
+      if (!there.test(whole)) {
+        return Optional.of(whole);
       }
       offer.accept(whole);
       chosen = ask.get();
     }
-    return Optional.ofNullable(chosen).map(File::toPath);
+    return chosen;
+  }
+
+  private static String name(Path path) {
+    return path.getFileName().toString();
   }
 }

@@ -2,7 +2,6 @@ package rutbook.ui.fx;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
-import java.io.File;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -17,18 +16,15 @@ import org.junit.jupiter.api.io.TempDir;
 /** The name of a file to be made, with the dialog of the system played by its answers. */
 class FileDialogTest {
   @TempDir Path folder;
-  private final List<File> offered = new ArrayList<>();
+  private final List<Path> offered = new ArrayList<>();
 
   private Optional<Path> toSave(String... typed) {
     Iterator<String> answers = Arrays.asList(typed).iterator();
     return FileDialog.toSave(
         ".rutbook",
-        () -> Optional.ofNullable(answers.next()).map(each -> file(each)).orElse(null),
+        Files::exists,
+        () -> Optional.ofNullable(answers.next()).map(folder::resolve),
         offered::add);
-  }
-
-  private File file(String name) {
-    return folder.resolve(name).toFile();
   }
 
   @Test
@@ -42,7 +38,7 @@ class FileDialogTest {
   void aFileThatIsThereIsOnlyChosenByItsWholeName() throws IOException {
     Files.createFile(folder.resolve("bike.rutbook"));
     assertThat(toSave("bike", "bike.rutbook")).contains(folder.resolve("bike.rutbook"));
-    assertThat(offered).containsExactly(file("bike.rutbook"));
+    assertThat(offered).containsExactly(folder.resolve("bike.rutbook"));
   }
 
   @Test
