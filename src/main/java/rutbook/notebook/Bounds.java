@@ -30,16 +30,6 @@ public final class Bounds {
     }
   }
 
-  /** Whether a reading fits the setting at all: unit and legs. */
-  public static boolean fits(Setting setting, Reading reading) {
-    try {
-      requireFits(setting, reading);
-      return true;
-    } catch (NotebookException fault) {
-      return false;
-    }
-  }
-
   /**
    * Whether a reading may be chosen: inside the limits of the sheet, and on a step where there are
    * clicks.

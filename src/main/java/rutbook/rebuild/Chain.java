@@ -34,9 +34,9 @@ final class Chain {
   }
 
   /** Steps in no order among themselves, each after all that this chain ends with now. */
-  Chain together(List<Step> steps) {
+  void together(List<Step> steps) {
     if (steps.isEmpty()) {
-      return this;
+      return;
     }
     Set<StepId> before = ends;
     Set<StepId> next = new LinkedHashSet<>();
@@ -46,7 +46,6 @@ final class Chain {
       next.add(step.id());
     }
     ends = next;
-    return this;
   }
 
   Chain branch() {
@@ -54,11 +53,10 @@ final class Chain {
   }
 
   /** Goes on only when the others have ended too. */
-  Chain joined(List<Chain> others) {
+  void joined(List<Chain> others) {
     Set<StepId> all = new LinkedHashSet<>(ends);
     others.forEach(other -> all.addAll(other.ends));
     ends = all;
-    return this;
   }
 
   List<Step> steps() {

@@ -3,7 +3,6 @@ package rutbook.rebuild;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import rutbook.notebook.Bounds;
 import rutbook.notebook.Entry;
 import rutbook.notebook.Job;
 import rutbook.notebook.Notebook;
@@ -82,16 +81,11 @@ public record PlanFrom(
                     List.of()));
   }
 
-  /** What is on the bike of the settings that the sheet has, where it still measures them so. */
+  /** What is on the bike of the settings that the sheet has. */
   private static Setup known(Sheet sheet, Timeline timeline) {
     return new Setup(
         timeline.now().placed().stream()
-            .filter(
-                placed ->
-                    sheet
-                        .setting(placed.setting())
-                        .filter(setting -> Bounds.fits(setting, placed.reading()))
-                        .isPresent())
+            .filter(placed -> sheet.setting(placed.setting()).isPresent())
             .toList());
   }
 

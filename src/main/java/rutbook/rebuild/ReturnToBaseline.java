@@ -187,7 +187,7 @@ public record ReturnToBaseline(List<SettingReturn> settings, List<Setting> noTar
 
   /** All in one go, then the confirm moto: after a rebuild. */
   public List<Stage> allAtOnce() {
-    return items().isEmpty() ? List.of() : List.of(new Stage(items(), true));
+    return items().isEmpty() ? List.of() : List.of(new Stage(items()));
   }
 
   /**
@@ -212,10 +212,10 @@ public record ReturnToBaseline(List<SettingReturn> settings, List<Setting> noTar
     }
     List<Stage> stages = new ArrayList<>();
     if (!first.isEmpty()) {
-      stages.add(new Stage(first, true));
+      stages.add(new Stage(first));
     }
     for (SettingReturn each : chosen) {
-      stages.add(new Stage(List.of(new ReturnItem(ReturnItem.Action.MOVE, each)), true));
+      stages.add(new Stage(List.of(new ReturnItem(ReturnItem.Action.MOVE, each))));
     }
     return List.copyOf(stages);
   }

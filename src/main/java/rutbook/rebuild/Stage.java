@@ -2,8 +2,8 @@ package rutbook.rebuild;
 
 import java.util.List;
 
-/** What is done in one go on the way back, and whether a moto is ridden before the next. */
-public record Stage(List<ReturnItem> items, boolean motoAfter) {
+/** What is done in one go on the way back; a moto is ridden before the next. */
+public record Stage(List<ReturnItem> items) {
   public Stage {
     items = List.copyOf(items);
   }

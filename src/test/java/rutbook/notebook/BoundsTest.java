@@ -84,9 +84,9 @@ class BoundsTest {
   @Test
   void aReadingFitsWithTheLegsAndTheUnitOfItsSetting() {
     Setting oil = sheet.setting(Bench.FORK_OIL).orElseThrow();
-    assertThat(Bounds.fits(oil, Reading.bothLegs(floz("11")))).isTrue();
-    assertThat(Bounds.fits(oil, Reading.of(ml("335")))).isFalse();
-    assertThat(Bounds.fits(oil, Reading.bothLegs(clicks(3)))).isFalse();
+    Bounds.requireChoosable(sheet, oil, Reading.bothLegs(floz("11")));
+    assertThatThrownBy(() -> Bounds.requireFits(oil, Reading.bothLegs(clicks(3))))
+        .hasMessageContaining("WRONG_UNIT");
     assertThatThrownBy(() -> Bounds.requireChoosable(sheet, oil, Reading.of(ml("335"))))
         .hasMessageContaining("WRONG_LEGS");
   }

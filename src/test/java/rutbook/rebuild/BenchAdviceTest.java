@@ -208,6 +208,31 @@ class BenchAdviceTest {
     assertThat(viscosity.old().id()).isEqualTo(THIN);
   }
 
+  /**
+   * Seals alone leave the oil in, and a shock's is another: the last fork oil is what comes out.
+   */
+  @Test
+  void theOilThatComesOutIsThatOfTheLastForkThatGotAny() {
+    Job seals =
+        new Job(
+            Scope.FORK,
+            Set.of(Renewed.SEALS),
+            Bench.FIRST_BASELINE,
+            Bench.setup(),
+            SHEET.from(),
+            Optional.of(THICK));
+    BenchAdvice advice =
+        advice(
+            RuleBook.none(),
+            oilJob(Scope.FORK, THICK),
+            oilJob(Scope.FORK, THIN),
+            seals,
+            oilJob(Scope.SHOCK, THICK));
+    Remark.Viscosity viscosity =
+        (Remark.Viscosity) advice.onRenewed(SHEET, Bench.setup(), oilJob(Scope.BOTH, THICK)).get(0);
+    assertThat(viscosity.old().id()).isEqualTo(THIN);
+  }
+
   /** Whatever is short, and by how much: what makes it up lies inside its own limits. */
   @Test
   void whatMakesItUpIsInsideItsOwnLimits() {

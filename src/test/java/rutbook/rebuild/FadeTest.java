@@ -135,4 +135,82 @@ class FadeTest {
             .withMeter(Optional.of(Bench.hours(String.valueOf(hours))));
     return plain.with(head);
   }
+
+  /** Six sessions over five hours are the least that says something. */
+  @Test
+  void theLeastThatSaysSomething() {
+    assertThat(fade(rising(0, 1, 0.06, Fade.LEAST_SESSIONS))).isPresent();
+    List<Fade.Ridden> five = new ArrayList<>();
+    List<Fade.Ridden> less = new ArrayList<>();
+    for (int i = 0; i < Fade.LEAST_SESSIONS; i++) {
+      five.add(new Fade.Ridden(1 + i, 0, 1 + 0.5 * i + OFF[i], 1));
+      less.add(new Fade.Ridden(1 + 0.99 * i, 0, 1 + 0.5 * i + OFF[i], 1));
+    }
+    assertThat(fade(five)).isPresent();
+    assertThat(fade(less)).isEmpty();
+  }
+
+  /** Two sessions an oil: each oil's level takes one of them, and three must be left over. */
+  @Test
+  void everyOilCostsASession() {
+    assertThat(fade(twoEach(3))).isPresent();
+    List<Fade.Ridden> four = twoEach(4);
+    assertThat(fade(four)).isPresent();
+    List<Fade.Ridden> singles = new ArrayList<>(twoEach(2));
+    for (int oil = 2; oil < 8; oil++) {
+      singles.add(new Fade.Ridden(3, oil, 2, 1));
+    }
+    assertThat(fade(singles)).as("an oil of one session says nothing").isEmpty();
+  }
+
+  private static List<Fade.Ridden> twoEach(int oils) {
+    List<Fade.Ridden> all = new ArrayList<>();
+    for (int oil = 0; oil < oils; oil++) {
+      all.add(new Fade.Ridden(1, oil, 1 + OFF[oil], 1));
+      all.add(new Fade.Ridden(9, oil, 3 + OFF[oil + 1], 1));
+    }
+    return all;
+  }
+
+  /** A new oil has a level of its own, and the hours begin again. */
+  @Test
+  void afterANewOilTheLevelMayBeAnother() {
+    Notebook notebook = Bench.notebook();
+    for (int i = 0; i < 6; i++) {
+      notebook = notebook.with(session(i, 1 + 3 * i, i / 2));
+    }
+    notebook =
+        notebook.with(
+            new Entry.Serviced(
+                Head.of(new EntryId("oil"), Bench.BIKE, Bench.SPRING.plusDays(30), 0),
+                List.of(new ServiceId("fork-oil")),
+                ""));
+    for (int i = 6; i < 12; i++) {
+      notebook = notebook.with(session(i, 1 + 3 * i, 2 + (i - 6) / 2));
+    }
+    ServiceBoard board =
+        ServiceBoard.of(Timeline.of(notebook, Bench.BIKE), Bench.SPRING.plusDays(90));
+    Fade fade = board.lines().get(0).fade().orElseThrow();
+    // 0 0 1 1 2 2 every three hours on either oil: sums of products 24, of squares 157.5, an oil
+    assertThat(fade.perTenHours()).isCloseTo(10 * 24.0 / 157.5, within(1e-9));
+    assertThat(fade.sessions()).isEqualTo(12);
+  }
+
+  /** The oil of the shock is judged by the rear. */
+  @Test
+  void theShocksOilIsJudgedByTheRear() {
+    Notebook notebook = Bench.notebook();
+    for (int i = 0; i < 8; i++) {
+      Entry.Session front = session(i, 1 + 3 * i, i / 2);
+      Feel kicks = Feel.of(End.REAR, Section.SQUARE_EDGES, Symptom.KICKS, i / 2);
+      notebook =
+          notebook.with(front.withMotos(List.of(Bench.moto("r-" + i, List.of(), List.of(kicks)))));
+    }
+    ServiceBoard board =
+        ServiceBoard.of(Timeline.of(notebook, Bench.BIKE), Bench.SPRING.plusDays(60));
+    assertThat(board.lines().get(0).fade()).isEmpty();
+    Fade fade = board.lines().get(1).fade().orElseThrow();
+    assertThat(fade.end()).isEqualTo(End.REAR);
+    assertThat(fade.symptom()).isEqualTo(Symptom.KICKS);
+  }
 }

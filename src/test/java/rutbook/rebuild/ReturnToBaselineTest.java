@@ -87,6 +87,7 @@ class ReturnToBaselineTest {
             "MOVE tube-above-clamp",
             "MOVE fork-compression",
             "MOVE shock-low-speed");
+    assertThat(from(now).allAtOnce()).containsExactly(new Stage(from(now).items()));
     List<Stage> stages = from(now).oneAtATime(ReturnOrder.TRADE);
     assertThat(items(stages.get(0).items()))
         .containsExactly(
@@ -98,7 +99,6 @@ class ReturnToBaselineTest {
             List.of("MOVE tyre-front"),
             List.of("MOVE tube-above-clamp"),
             List.of("MOVE fork-compression"));
-    assertThat(stages).allMatch(Stage::motoAfter);
   }
 
   @Test
@@ -152,6 +152,8 @@ class ReturnToBaselineTest {
     SettingReturn oil =
         ReturnToBaseline.of(sheet, wanted, BASELINE, bold).of(Bench.FORK_OIL).orElseThrow();
     assertThat(oil.shortfalls()).extracting(Shortfall::missing).containsExactly(ml("10"), ml("10"));
+    assertThat(ReturnToBaseline.of(sheet, wanted, BASELINE, bold).shortfalls())
+        .isEqualTo(oil.shortfalls());
     assertThat(oil.remarks())
         .contains(
             new Remark.Curve(-0.04, -0.006, true),

@@ -9,11 +9,14 @@ import java.util.Optional;
 import org.junit.jupiter.api.Test;
 import rutbook.notebook.Bench;
 import rutbook.notebook.Due;
+import rutbook.notebook.End;
 import rutbook.notebook.Entry;
 import rutbook.notebook.EntryId;
 import rutbook.notebook.Head;
 import rutbook.notebook.Notebook;
 import rutbook.notebook.ServiceId;
+import rutbook.notebook.ServiceItem;
+import rutbook.notebook.ServiceKind;
 import rutbook.notebook.Timeline;
 
 class ServiceBoardTest {
@@ -90,5 +93,43 @@ class ServiceBoardTest {
   @Test
   void aClockBeforeTheFirstSheetStillHasABoard() {
     assertThat(board(Bench.notebook(), -400).lines()).hasSize(2);
+  }
+
+  /** A week of readings is a pace, six days are none; and what was not ridden is none. */
+  @Test
+  void aPaceWantsAWeekAndHours() {
+    assertThat(board(read(read(Bench.notebook(), 0, "10"), 7, "12"), 7).hoursPerWeek()).hasValue(2);
+    assertThat(board(read(read(Bench.notebook(), 0, "10"), 6, "12"), 6).hoursPerWeek()).isEmpty();
+    assertThat(board(read(read(Bench.notebook(), 0, "10"), 7, "10"), 7).hoursPerWeek()).isEmpty();
+  }
+
+  /** 30 hours at one a week are 210 days; what is due now or in six years has no day. */
+  @Test
+  void aForecastIsOfWhatComesInTheYearsAhead() {
+    Notebook due = read(read(Bench.notebook(), 0, "29"), 7, "30");
+    assertThat(board(due, 7).lines().get(0).left()).isZero();
+    assertThat(board(due, 7).lines().get(0).forecast()).isEmpty();
+    Notebook slow = read(read(Bench.notebook(), 0, "0"), 7, "0.1");
+    assertThat(board(slow, 7).hoursPerWeek().orElseThrow()).isCloseTo(0.1, within(1e-12));
+    assertThat(board(slow, 7).lines().get(0).forecast()).isEmpty();
+    Notebook weekly = read(read(Bench.notebook(), 0, "0"), 7, "1");
+    assertThat(board(weekly, 7).lines().get(0).forecast()).contains(DAY.plusDays(7 + 29 * 7));
+  }
+
+  @Test
+  void aLineIsFoundByItsItem() {
+    ServiceBoard board = board(Bench.notebook(), 3);
+    for (ServiceLine line : board.lines()) {
+      assertThat(board.line(line.item())).contains(line);
+    }
+    ServiceItem other =
+        new ServiceItem(
+            new ServiceId("linkage"),
+            "Linkage",
+            End.REAR,
+            ServiceKind.LINKAGE,
+            Bench.hours("30"),
+            true);
+    assertThat(board.line(other)).isEmpty();
   }
 }

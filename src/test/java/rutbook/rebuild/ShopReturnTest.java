@@ -124,6 +124,18 @@ class ShopReturnTest {
   }
 
   @Test
+  void gasIsAskedInTheUnitOfTheManual() {
+    Parts parts = Bench.sheet().parts();
+    Range psi = new Range(Amount.of(145, Pressure.PSI), Amount.of(150, Pressure.PSI));
+    ShockParts shock = parts.shock().withGas(Optional.of(psi));
+    Sheet sheet =
+        Bench.sheet().withParts(new Parts(parts.fork(), shock, parts.geometry(), parts.sag()));
+    assertThat(step(Jobs.plan(shock(sheet)), "shop-gas").ask().unit()).contains(Pressure.PSI);
+    assertThat(step(Jobs.plan(shock(Bench.sheet())), "shop-gas").ask().unit())
+        .contains(Pressure.BAR);
+  }
+
+  @Test
   void aReservoirWithoutGasIsAskedForNoneAndANewSpringIsPutNotFound() {
     assertThat(Jobs.ids(Jobs.plan(shock(charged(false)))))
         .doesNotContain("shop-gas")
