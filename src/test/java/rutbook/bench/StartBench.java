@@ -16,7 +16,9 @@ import java.util.stream.Stream;
  * The first usable frame of the packaged program with its sample beside that of a bare themed
  * window with a table, each in a process of its own, in turns, on the same machine options: both
  * with the archive of classes that Java brings, and both with an archive of their own. Run it after
- * {@code mvn package}; where {@code DISPLAY} is set the windows are real.
+ * {@code mvn package}; where {@code DISPLAY} is set the windows are real. {@code StartBench [rounds
+ * [image]]}: with the folder that {@code mvn package -P image} leaves, what is installed is
+ * measured, in its own Java.
  */
 public final class StartBench {
   private static final int ROUNDS = 7;
@@ -25,19 +27,38 @@ public final class StartBench {
 
   public static void main(String[] arguments) throws IOException, InterruptedException {
     int rounds = arguments.length > 0 ? Integer.parseInt(arguments[0]) : ROUNDS;
-    Path folder = Path.of("target", "rutbook").toRealPath();
     Path scratch = Files.createTempDirectory("rutbook-start");
     try {
-      StartedProgram bare = StartedProgram.bare(folder, scratch);
       Map<String, StartedProgram> programs = new LinkedHashMap<>();
-      programs.put("bare table", bare);
-      programs.put("Rutbook", StartedProgram.packaged(folder, scratch, false));
-      programs.put("bare table, its archive", bare.archived());
-      programs.put("Rutbook, its archive", StartedProgram.packaged(folder, scratch, true));
+      if (arguments.length > 1) {
+        StartedProgram.Place image = StartedProgram.Place.image(Path.of(arguments[1]).toRealPath());
+        StartedProgram installed = StartedProgram.packaged(image, scratch);
+        add(programs, image, scratch, installed, installed.archived());
+      } else {
+        Path folder = Path.of("target", "rutbook").toRealPath();
+        StartedProgram.Place place = StartedProgram.Place.folder(folder);
+        StartedProgram packaged = StartedProgram.packaged(place, scratch);
+        Path archive = folder.resolve("lib").resolve("rutbook.jsa");
+        add(programs, place, scratch, packaged, packaged.archived(archive));
+      }
       measure(programs, rounds);
     } finally {
       delete(scratch);
     }
+  }
+
+  private static void add(
+      Map<String, StartedProgram> programs,
+      StartedProgram.Place place,
+      Path scratch,
+      StartedProgram plain,
+      StartedProgram archived)
+      throws IOException, InterruptedException {
+    StartedProgram bare = StartedProgram.bare(place, scratch);
+    programs.put("bare table", bare);
+    programs.put("Rutbook", plain);
+    programs.put("bare table, its archive", bare.archived());
+    programs.put("Rutbook, its archive", archived);
   }
 
   /** Every second program is measured against the one before it. */

@@ -15,8 +15,8 @@ import java.util.jar.JarOutputStream;
 import java.util.stream.Stream;
 
 /**
- * A program that can be started as the packaged one is: the same machine, JavaFX on the module path
- * and, when it has one, its class archive. On the display there is, or without one.
+ * A program that can be started as the packaged one is: the same machine, the same JavaFX and, when
+ * it has one, its class archive. On the display there is, or without one.
  */
 final class StartedProgram {
   private static final List<Class<?>> MEASURING =
@@ -33,8 +33,7 @@ final class StartedProgram {
 
   private static final long MOST_SECONDS = 120;
 
-  private final Path java;
-  private final Path folder;
+  private final Place place;
   private final List<Path> classPath;
   private final Class<?> main;
   private final Optional<Path> archive;
@@ -43,10 +42,47 @@ final class StartedProgram {
   /** What one start took, with the most memory in KiB. */
   record Start(long millis, long cpuMillis, long memory) {}
 
+  /**
+   * Where the packaged program is.
+   *
+   * @param home what is told to it as such
+   * @param jars the folder of its class path
+   * @param java what runs it
+   * @param modules how that finds JavaFX, where it does not bring it along
+   */
+  record Place(Path home, Path jars, Path java, List<String> modules) {
+    /** The folder that packaging leaves, run by the Java that runs this, JavaFX from the folder. */
+    static Place folder(Path folder) {
+      Path lib = folder.resolve("lib");
+      return new Place(
+          folder,
+          lib,
+          Path.of(System.getProperty("java.home"), "bin", "java"),
+          List.of(
+              "--module-path",
+              lib.resolve("javafx").toString(),
+              "--add-modules",
+              "javafx.controls"));
+    }
+
+    /** What is installed, run by the Java that comes with it and has JavaFX in it. */
+    static Place image(Path image) {
+      Path program = image.resolve("program");
+      return new Place(program, program, image.resolve("java/bin/java"), List.of());
+    }
+
+    Path jar(String start) throws IOException {
+      try (Stream<Path> all = Files.list(jars)) {
+        return all.filter(jar -> jar.getFileName().toString().startsWith(start))
+            .findFirst()
+            .orElseThrow();
+      }
+    }
+  }
+
   private StartedProgram(
-      Path folder, List<Path> classPath, Class<?> main, Optional<Path> archive, Path scratch) {
-    this.java = Path.of(System.getProperty("java.home"), "bin", "java");
-    this.folder = folder;
+      Place place, List<Path> classPath, Class<?> main, Optional<Path> archive, Path scratch) {
+    this.place = place;
     this.classPath = classPath;
     this.main = main;
     this.archive = archive;
@@ -54,27 +90,28 @@ final class StartedProgram {
   }
 
   /** The packaged program, to be started with its sample as on a first day. */
-  static StartedProgram packaged(Path folder, Path scratch, boolean withArchive)
-      throws IOException {
-    Path archive = folder.resolve("lib").resolve("rutbook.jsa");
+  static StartedProgram packaged(Place place, Path scratch) throws IOException {
     return new StartedProgram(
-        folder,
-        List.of(folder.resolve("lib").resolve("*"), measuring(scratch)),
+        place,
+        List.of(place.jars().resolve("*"), measuring(scratch)),
         PackagedStart.class,
-        withArchive ? Optional.of(archive) : Optional.empty(),
+        Optional.empty(),
         scratch);
   }
 
   /** The bare table with the theme and JavaFX of the packaged program. */
-  static StartedProgram bare(Path folder, Path scratch) throws IOException {
-    try (Stream<Path> jars = Files.list(folder.resolve("lib"))) {
-      Path theme =
-          jars.filter(jar -> jar.getFileName().toString().startsWith("atlantafx"))
-              .findFirst()
-              .orElseThrow();
-      return new StartedProgram(
-          folder, List.of(theme, measuring(scratch)), BareTable.class, Optional.empty(), scratch);
-    }
+  static StartedProgram bare(Place place, Path scratch) throws IOException {
+    return new StartedProgram(
+        place,
+        List.of(place.jar("atlantafx"), measuring(scratch)),
+        BareTable.class,
+        Optional.empty(),
+        scratch);
+  }
+
+  /** The same with an archive that packaging made. */
+  StartedProgram archived(Path archive) {
+    return new StartedProgram(place, classPath, main, Optional.of(archive), scratch);
   }
 
   /** The same with an archive of its own, made as that of the packaged program is. */
@@ -86,7 +123,7 @@ final class StartedProgram {
         new ArrayList<>(List.of("-Xshare:dump", "-XX:SharedClassListFile=" + needed));
     dump.add("-XX:SharedArchiveFile=" + made);
     new ProcessBuilder(command(dump, false)).redirectErrorStream(true).start().onExit().join();
-    return new StartedProgram(folder, classPath, main, Optional.of(made), scratch);
+    return archived(made);
   }
 
   /** One start, in a process of its own. */
@@ -116,20 +153,15 @@ final class StartedProgram {
   }
 
   private List<String> command(List<String> more, boolean window) {
-    List<String> command = new ArrayList<>(List.of(java.toString()));
+    List<String> command = new ArrayList<>(List.of(place.java().toString()));
     command.addAll(List.of("-XX:+UseSerialGC", "-XX:TieredStopAtLevel=1"));
     command.addAll(more);
     // Linux tells when a process began only as well as it knows when it was started itself: to 1 s.
     command.add("-D" + FirstFrame.BORN + "=" + System.currentTimeMillis());
     command.add("-Duser.home=" + scratch);
-    command.add("-Drutbook.home=" + folder);
+    command.add("-Drutbook.home=" + place.home());
     command.add("-Djavafx.cachedir=" + scratch.resolve("javafx-cache"));
-    command.addAll(
-        List.of(
-            "--module-path",
-            folder.resolve("lib").resolve("javafx").toString(),
-            "--add-modules",
-            "javafx.controls"));
+    command.addAll(place.modules());
     List<String> jars = new ArrayList<>(classPath.stream().map(Path::toString).toList());
     if (window && System.getenv("DISPLAY") == null) {
       command.addAll(
