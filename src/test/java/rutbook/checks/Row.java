@@ -1,10 +1,12 @@
 package rutbook.checks;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
 
 import com.fasterxml.jackson.databind.JsonNode;
 import java.util.ArrayList;
 import java.util.List;
+import org.assertj.core.data.Offset;
 
 /** One outside check value, with what went in, what must come out, how near, and who says so. */
 public final class Row {
@@ -73,6 +75,17 @@ public final class Row {
   }
 
   /** The only number expected. */
+  public double value() {
+    assertThat(expected().isNumber()).as("%s expects one number", id()).isTrue();
+    return expected().doubleValue();
+  }
+
+  /** How far off its only number may be. */
+  public Offset<Double> near() {
+    return within(allowed(value()));
+  }
+
+  /** The only number expected. */
   public void mustBe(double actual) {
     near(expected(), actual, "value");
   }
@@ -94,9 +107,9 @@ public final class Row {
   private void near(JsonNode wanted, double actual, String name) {
     assertThat(wanted.isNumber()).as("%s expects a number %s", id(), name).isTrue();
     double value = wanted.doubleValue();
-    assertThat(Math.abs(actual - value))
-        .as("%s %s: %s against %s (%s)", id(), name, actual, value, source())
-        .isLessThanOrEqualTo(allowed(value));
+    assertThat(actual)
+        .as("%s %s (%s)", id(), name, source())
+        .isCloseTo(value, within(allowed(value)));
   }
 
   /** How far off a value of this size may be by the row's own tolerance. */

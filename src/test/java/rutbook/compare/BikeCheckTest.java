@@ -3,22 +3,30 @@ package rutbook.compare;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.time.LocalDate;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import rutbook.notebook.Bench;
+import rutbook.notebook.Carrier;
 import rutbook.notebook.End;
 import rutbook.notebook.Entry;
 import rutbook.notebook.EntryId;
 import rutbook.notebook.Head;
 import rutbook.notebook.Notebook;
 import rutbook.notebook.Placed;
+import rutbook.notebook.Range;
 import rutbook.notebook.Reading;
+import rutbook.notebook.Role;
+import rutbook.notebook.Sense;
 import rutbook.notebook.ServiceId;
+import rutbook.notebook.Setting;
+import rutbook.notebook.SettingId;
 import rutbook.notebook.Setup;
 import rutbook.notebook.Timeline;
+import rutbook.notebook.WhyUnknown;
 import rutbook.units.Amount;
 
 class BikeCheckTest {
@@ -155,5 +163,51 @@ class BikeCheckTest {
   void legsFoundApartInTheBaselineWereNotMeantToBe() {
     Setup found = with(Placed.found(Bench.FORK_COMPRESSION, compression(12, 14)));
     assertThat(found(Finding.LegsApart.class, ridden(found, found))).hasSize(1);
+  }
+
+  /** Beyond a limit first, then legs, what is not known, sag, service and the chain. */
+  @Test
+  void whatIsPutRightFirstIsSaidFirst() {
+    Reading unknown = Reading.unknown(Carrier.SINGLE, WhyUnknown.NOT_NOTED);
+    Setup start =
+        with(Placed.found(Bench.FORK_COMPRESSION, compression(30, 31)))
+            .with(Placed.found(Bench.TUBE, unknown));
+    Entry.Session ride = Bench.session("s1", MAY, Bench.HOLLOW, start, List.of());
+    Notebook notebook =
+        Bench.notebook().with(ride.with(ride.head().withMeter(Optional.of(Bench.hours("36")))));
+    assertThat(BikeCheck.of(Timeline.of(notebook, Bench.BIKE)))
+        .extracting(each -> each.getClass().getSimpleName())
+        .containsExactly(
+            "OutsideLimits",
+            "LegsApart",
+            "NotKnown",
+            "SagNotMeasured",
+            "SagNotMeasured",
+            "SagNotMeasured",
+            "ServiceDue",
+            "ServiceNear",
+            "BrokenChain");
+    assertThat(found(Finding.OutsideLimits.class, notebook))
+        .containsExactly(
+            new Finding.OutsideLimits(
+                Bench.sheet().setting(Bench.FORK_COMPRESSION).orElseThrow(),
+                compression(30, 31),
+                new Range(Bench.clicks(0), Bench.clicks(22))));
+    assertThat(found(Finding.NotKnown.class, notebook))
+        .containsExactly(
+            new Finding.NotKnown(Bench.sheet().setting(Bench.TUBE).orElseThrow(), unknown));
+  }
+
+  @Test
+  void aSettingThatNothingIsNotedOfHasNoReading() {
+    Setting added = Bench.clicker(new SettingId("new"), "New", Role.OTHER, 10, Sense.FIRMER);
+    List<Setting> more = new ArrayList<>(Bench.settings());
+    more.add(added);
+    Notebook notebook =
+        Bench.notebook().with(Bench.bike().with(Bench.sheet().with(MAY, "new").withSettings(more)));
+    assertThat(found(Finding.NoReading.class, notebook))
+        .containsExactly(new Finding.NoReading(added));
+    assertThat(found(Finding.NoReading.class, notebook())).isEmpty();
+    assertThat(found(Finding.NotKnown.class, notebook())).isEmpty();
   }
 }
