@@ -44,7 +44,7 @@ class EditingSoakTest {
     life.live(1_000); // classes are loaded and code is compiled by then
     double[] heap = new double[20];
     for (int i = 0; i < heap.length; i++) {
-      life.live(1_400);
+      life.live(1_500);
       life.startAgain(Notebooks.of(i, 10)); // so that what is held is of one size
       heap[i] = usedMebibytes();
     }
