@@ -255,4 +255,42 @@ class RutbookCommandTest {
     assertThat(errors.toString(StandardCharsets.UTF_8))
         .contains("There is no command “compre”; rutbook --help lists them.");
   }
+
+  @Test
+  void nextSaysWhatComesFirstWhatBothersAndHowToTest() {
+    assertThat(run("next", "season")).isEqualTo(Exit.DONE);
+    assertThat(said())
+        .containsSubsequence(
+            "What comes first:",
+            "A service is due.",
+            "What bothers now:",
+            "One change to try next",
+            "  1.  ",
+            "better overall",
+            "To test: change nothing else");
+  }
+
+  @Test
+  void aStartSaysWhereEachReadingComesFrom() {
+    assertThat(run("next", "season", "--start", "Kestrel Bank")).isEqualTo(Exit.DONE);
+    assertThat(said())
+        .startsWith("What to start with at Kestrel Bank")
+        .contains("Shock spring: 54 N/mm, from the baseline")
+        .contains("as it was in that moto")
+        .contains("A start to test, not a promise");
+    for (var setting : Samples.season().bikes().get(0).latestSheet().settings()) {
+      assertThat(said()).contains("  " + setting.name() + ": ");
+    }
+  }
+
+  @Test
+  void aStartIsComparedAndADayWithoutAdviceIsSaidToHaveNone() {
+    assertThat(run("compare", "season", "start:Kestrel Bank", "now")).isEqualTo(Exit.DONE);
+    assertThat(said()).contains("from  start at Kestrel Bank").contains("settings are the same");
+    for (String kind : List.of("advice:", "handed:")) {
+      assertThat(run("compare", "season", kind + "2026-09-01", "now")).isEqualTo(Exit.WRONG_USE);
+    }
+    assertThat(errors.toString(StandardCharsets.UTF_8))
+        .contains("Nothing of that kind is noted on 1 Sept 2026.");
+  }
 }
