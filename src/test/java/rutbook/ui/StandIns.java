@@ -53,7 +53,7 @@ final class StandIns {
     return editor.present().entry(new EntryId(id)).isPresent() ? unused(editor, ids) : id;
   }
 
-  static final class NoFiles implements NotebookFiles {
+  static class NoFiles implements NotebookFiles {
     @Override
     public Optional<Path> current() {
       return Optional.empty();
