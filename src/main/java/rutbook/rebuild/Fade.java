@@ -131,8 +131,8 @@ public record Fade(
     Map<Integer, Span> spans = new HashMap<>();
     all.forEach(each -> spans.merge(each.oil(), Span.at(each.hours()), Span::with));
     List<Ridden> kept = all.stream().filter(each -> spans.get(each.oil()).saysSomething()).toList();
-    long oils = spans.values().stream().filter(Span::saysSomething).count();
-    if (kept.size() < LEAST_SESSIONS || kept.size() < oils + 3) {
+    // Every oil that says something has two sessions at least, so that enough are left over.
+    if (kept.size() < LEAST_SESSIONS) {
       return Optional.empty();
     }
     CommonSlope fit =

@@ -150,9 +150,9 @@ class FadeTest {
     assertThat(fade(less)).isEmpty();
   }
 
-  /** Two sessions an oil: each oil's level takes one of them, and three must be left over. */
+  /** Two sessions an oil: each oil's level takes one of them, the other says how it went on. */
   @Test
-  void everyOilCostsASession() {
+  void twoSessionsOfAnOilSaySomethingAndOneSaysNothing() {
     assertThat(fade(twoEach(3))).isPresent();
     List<Fade.Ridden> four = twoEach(4);
     assertThat(fade(four)).isPresent();
