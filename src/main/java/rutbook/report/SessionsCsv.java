@@ -111,7 +111,7 @@ public final class SessionsCsv {
   private void setting(Setting setting, String name, Side side) {
     Unit unit = of.phrases().display().unit(setting.dimension());
     amount(
-        of.words().say("csv.setting.unit", name, unit.symbol()),
+        of.words().say("csv.setting.unit", name, of.phrases().amounts().name(unit)),
         unit,
         ride ->
             ride.session()

@@ -106,7 +106,7 @@ final class ShopCard {
       Setting setting = sheet.setting(placed.setting()).orElseThrow();
       if (setting.role().isClicker() || setting.role() == Role.SHOCK_PRELOAD) {
         String name = of.comparing().setting(setting);
-        String unit = of.phrases().display().unit(setting.dimension()).symbol();
+        String unit = of.phrases().amounts().unit(setting.dimension());
         steps.add(box(steps.size() + 1, of.words().say("shop.reading", name), unit, List.of()));
       }
     }

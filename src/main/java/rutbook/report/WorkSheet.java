@@ -8,7 +8,6 @@ import rutbook.rebuild.Ask;
 import rutbook.rebuild.Plan;
 import rutbook.rebuild.ReturnItem;
 import rutbook.rebuild.Step;
-import rutbook.units.Unit;
 import rutbook.words.BenchWords;
 import rutbook.words.PlanWords;
 import rutbook.words.RemarkWords;
@@ -109,14 +108,14 @@ final class WorkSheet {
     if (ask.unit().isEmpty()) {
       return ask.words() ? List.of(" ", "") : List.of("");
     }
-    Unit unit = of.phrases().display().unit(ask.unit().get().dimension());
+    String unit = of.phrases().amounts().unit(ask.unit().get().dimension());
     if (!ask.bothLegs()) {
-      return List.of(unit.symbol(), "");
+      return List.of(unit, "");
     }
     return List.of(side(Side.LEFT, unit), side(Side.RIGHT, unit), "");
   }
 
-  private String side(Side side, Unit unit) {
-    return of.words().say("work.unit", side, unit.symbol());
+  private String side(Side side, String unit) {
+    return of.words().say("work.unit", side, unit);
   }
 }

@@ -12,6 +12,7 @@ import rutbook.units.Edge;
 import rutbook.units.Numerals;
 import rutbook.units.Shown;
 import rutbook.units.TurnUnit;
+import rutbook.units.Unit;
 
 /**
  * Amounts as text, in the rider's units and with the decimal sign of the language: "345 mL", "1¾
@@ -138,9 +139,17 @@ public final class AmountWords {
     return numerals;
   }
 
-  /** The sign of the rider's unit for a kind of quantity. */
+  /** The rider's unit for a kind of quantity, as {@link #name} has it. */
   public String unit(Dimension dimension) {
-    return display().unit(dimension).symbol();
+    return name(display().unit(dimension));
+  }
+
+  /** The sign of a unit; clicks and turns have none and are said. */
+  public String name(Unit unit) {
+    if (unit == ClickUnit.CLICK) {
+      return phrases.say(AREA, "unit.clicks");
+    }
+    return unit == TurnUnit.TURN ? phrases.say(AREA, "unit.turns") : unit.symbol();
   }
 
   private Display display() {

@@ -37,6 +37,11 @@ public final class SettingWords {
     return display().unit(dimension);
   }
 
+  /** The unit of a kind of quantity in words: mm, clicks. */
+  public String unitName(Dimension dimension) {
+    return phrases.get().amounts().unit(dimension);
+  }
+
   /** The bare number: 14, 1¾, 335. */
   public String number(Amount amount) {
     return phrases.get().amounts().numberOf(amount);

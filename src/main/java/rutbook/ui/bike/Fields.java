@@ -54,7 +54,8 @@ final class Fields {
   }
 
   private String label(String key, Unit usual) {
-    return words().text("field.unit", words().text(key), usual.symbol());
+    return words()
+        .text("field.unit", words().text(key), desk.desk().phrases().amounts().name(usual));
   }
 
   private Amount parse(String text, Unit usual) {

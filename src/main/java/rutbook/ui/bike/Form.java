@@ -37,6 +37,7 @@ abstract class Form extends VBox {
   private final ScrollPane scroll = Scrolling.withStop(grid);
   private final List<Ask<?>> asks = new ArrayList<>();
   private final FlowPane bar = new FlowPane(8, 8);
+  private final FlowPane more = new FlowPane(8, 8);
   private final VBox foot = new VBox(10);
   private final Label error = Keys.prose("", "error");
   private final Fields fields;
@@ -120,15 +121,18 @@ abstract class Form extends VBox {
     column += span;
   }
 
-  /** Words across the form: a heading within it, or a caution. */
+  /** Across the form: a heading within it, a caution, a key to something else. */
   final void say(Region words) {
     add(words, 2);
   }
 
-  /** One more key beside Save and Cancel. */
+  /** One more key, below the questions, so that those have the room above Save and Cancel. */
   final Button key(String id, String text, Runnable action) {
     Button key = Keys.key(id, text, action);
-    bar.getChildren().add(key);
+    if (more.getChildren().isEmpty()) {
+      add(more, 2);
+    }
+    more.getChildren().add(key);
     return key;
   }
 

@@ -78,6 +78,9 @@ final class SettingForm extends SheetForm {
     Optional<Chamber> chamber = setting.flatMap(desk.model().sheet()::chamber);
     boolean isFill = setting.isPresent() ? chamber.isPresent() : CommonPractice.isFill(offered);
     Amount stepNow = scale.map(Scale::step).orElse(usual.step());
+    setting.ifPresent(
+        each ->
+            say(Keys.key("setting-adjust", desk.text("adjust.key"), () -> adjust.accept(each))));
     name =
         wide(
             fields()
@@ -161,7 +164,6 @@ final class SettingForm extends SheetForm {
                 Work.values(),
                 setting.map(Setting::work).orElse(usual.work())));
     if (setting.isPresent()) {
-      key("setting-adjust", desk.text("adjust.key"), () -> adjust.accept(setting.get()));
       key("setting-remove", desk.text("setting.remove"), this::remove);
     }
   }

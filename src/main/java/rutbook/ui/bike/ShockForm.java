@@ -43,7 +43,7 @@ final class ShockForm extends SheetForm {
             AskText.<BigDecimal>optional(
                 "shock-ratio",
                 desk.text("shock.ratio"),
-                now.motionRatio().map(each -> each.value().toPlainString()).orElse(""),
+                now.motionRatio().map(each -> written(desk, each.value())).orElse(""),
                 ShockForm::number));
     convention =
         wide(
@@ -101,6 +101,11 @@ final class ShockForm extends SheetForm {
     }
     Optional<Range> gas = Optional.of(blame(gasMost, () -> new Range(least.get(), most.get())));
     return blame(gasLeast, () -> ShockParts.unknown().withGas(gas)).gasPressure();
+  }
+
+  private static String written(BikeDesk desk, BigDecimal ratio) {
+    char sign = desk.desk().settingWords().numerals().decimalSign();
+    return ratio.toPlainString().replace('.', sign);
   }
 
   private static BigDecimal number(String text) {

@@ -148,7 +148,7 @@ final class BenchEntry extends VBox {
       row.getChildren().add(with.key());
     }
     if (step.ask().form() == Ask.Form.MEASURE && !step.ask().instrument()) {
-      String unit = desk.settingWords().unit(step.ask().unit().orElseThrow().dimension()).symbol();
+      String unit = desk.settingWords().unitName(step.ask().unit().orElseThrow().dimension());
       Label read = Keys.label(unit, "bench-line", "soft");
       read.visibleProperty().bind(field.textProperty().isEmpty());
       row.getChildren().add(read);

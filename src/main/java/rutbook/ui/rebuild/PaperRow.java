@@ -112,8 +112,7 @@ final class PaperRow extends VBox {
     String leg = side.map(desk.phrases()::name).orElse("");
     TextField box =
         field("paper-box-" + name + ending, 6, leg.isEmpty() ? title : title + ", " + leg);
-    box.setPromptText(
-        desk.settingWords().unit(step.ask().unit().orElseThrow().dimension()).symbol());
+    box.setPromptText(desk.settingWords().unitName(step.ask().unit().orElseThrow().dimension()));
     before
         .flatMap(Ask::reading)
         .flatMap(reading -> reading.leg(side.orElse(Side.LEFT)).known())
