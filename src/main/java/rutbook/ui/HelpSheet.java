@@ -34,17 +34,14 @@ final class HelpSheet extends VBox {
             Keys.label(words.limitsHeading(), "group-title"),
             Keys.prose(words.limits(page)));
     text.setPrefWidth(WIDTH_EM * desk.em());
-    ScrollPane scroll = Scrolling.withStop(text);
+    ScrollPane scroll = Scrolling.inWindow(text, ROOM_AROUND);
     scroll.setId("help-text");
     sceneProperty()
         .addListener(
             (scene, before, now) -> {
+              maxWidthProperty().unbind();
               if (now != null) {
-                scroll.maxHeightProperty().bind(now.heightProperty().subtract(ROOM_AROUND));
                 maxWidthProperty().bind(now.widthProperty().subtract(100));
-              } else {
-                scroll.maxHeightProperty().unbind();
-                maxWidthProperty().unbind();
               }
             });
     Label title = Keys.label(words.title(page), "page-title");

@@ -3,27 +3,27 @@ package rutbook.ui;
 import java.util.List;
 import java.util.function.IntConsumer;
 import java.util.stream.Stream;
-import javafx.geometry.Pos;
 import javafx.scene.control.Label;
 import javafx.scene.control.ToggleButton;
-import javafx.scene.layout.HBox;
-import javafx.scene.layout.Priority;
+import javafx.scene.layout.VBox;
 import rutbook.reasoning.AfterRide;
+import rutbook.ui.controls.BesideOrBelow;
 import rutbook.ui.controls.KeyRow;
 import rutbook.ui.controls.Keys;
 import rutbook.words.RiddenWords;
 
 /** Better, the same or worse: one complaint, answered with one touch. */
-final class RiddenQuestion extends HBox {
+final class RiddenQuestion extends VBox {
   private static final int WORST = 5;
+  private static final double KEY_HEIGHT = 44;
+
+  /** With less room than this in px, the keys stand below the question. */
+  private static final double LEAST_TEXT = 220;
 
   RiddenQuestion(RiddenWords words, AfterRide.Asked asked, int place, IntConsumer said) {
-    super(12);
-    setAlignment(Pos.CENTER_LEFT);
     Label text = Keys.prose(words.question(asked), asked.now().isEmpty() ? "strong" : "condensed");
-    HBox.setHgrow(text, Priority.ALWAYS);
-    text.setMaxWidth(Double.MAX_VALUE);
     text.setMinWidth(0);
+    text.setMinHeight(KEY_HEIGHT);
     KeyRow keys = new KeyRow("ridden-" + place, 4);
     for (int severity : answers(asked)) {
       ToggleButton key =
@@ -35,8 +35,7 @@ final class RiddenQuestion extends HBox {
       key.setSelected(asked.now().filter(now -> now.severity() == severity).isPresent());
       keys.add(key, Integer.toString(severity));
     }
-    keys.setMinWidth(USE_PREF_SIZE);
-    getChildren().addAll(text, keys);
+    getChildren().add(new BesideOrBelow(text, keys, LEAST_TEXT));
   }
 
   /** Gone, half as bad, the same, one worse; what was said already stands in place of its like. */

@@ -2,13 +2,17 @@ package rutbook.ui;
 
 import java.util.List;
 import javafx.scene.control.Label;
+import javafx.scene.control.ScrollPane;
 import javafx.scene.layout.GridPane;
 import javafx.scene.layout.HBox;
 import javafx.scene.layout.VBox;
 import rutbook.ui.controls.Keys;
+import rutbook.ui.controls.Scrolling;
 
 /** All keys on one sheet: those of the window, and those of what is on a page. */
 final class ShortcutSheet extends VBox {
+  private static final double ROOM_AROUND = 190;
+
   private static final List<String> ON_A_PAGE =
       List.of("tab", "row", "severity", "trust", "ruler", "typed", "count", "entry", "escape");
 
@@ -28,7 +32,9 @@ final class ShortcutSheet extends VBox {
             28,
             new VBox(6, Keys.label(desk.text("shortcuts.window"), "group-title"), window),
             new VBox(6, Keys.label(desk.text("shortcuts.page"), "group-title"), page));
-    getChildren().addAll(Keys.label(desk.text("shortcuts.title"), "page-title"), both);
+    ScrollPane scroll = Scrolling.inWindow(both, ROOM_AROUND);
+    scroll.setId("shortcut-keys");
+    getChildren().addAll(Keys.label(desk.text("shortcuts.title"), "page-title"), scroll);
   }
 
   private static GridPane grid() {
@@ -43,6 +49,6 @@ final class ShortcutSheet extends VBox {
     Label named = Keys.label(keys, "shortcut");
     named.setMinWidth(USE_PREF_SIZE);
     grid.add(named, 0, row);
-    grid.add(Keys.label(text), 1, row);
+    grid.add(Keys.prose(text), 1, row);
   }
 }

@@ -14,6 +14,15 @@ public final class BesideOrBelow extends Region {
   private final double wanted;
 
   /**
+   * The second as wide as it is by itself.
+   *
+   * @param least width of the first in pixels, below which nothing stands beside it
+   */
+  public BesideOrBelow(Region first, Region second, double least) {
+    this(first, second, least, USE_COMPUTED_SIZE);
+  }
+
+  /**
    * @param least width of the first in pixels, below which nothing stands beside it
    * @param wanted width of the second beside it, in pixels
    */
@@ -25,13 +34,17 @@ public final class BesideOrBelow extends Region {
     getChildren().addAll(first, second);
   }
 
+  private double wanted() {
+    return wanted == USE_COMPUTED_SIZE ? second.prefWidth(-1) : wanted;
+  }
+
   private boolean isBeside(double width) {
-    return width >= least + GAP + wanted;
+    return width >= least + GAP + wanted();
   }
 
   /** What the first is given of a width. */
   private double left(double width) {
-    return isBeside(width) ? width - GAP - wanted : width;
+    return isBeside(width) ? width - GAP - wanted() : width;
   }
 
   @Override
@@ -58,7 +71,7 @@ public final class BesideOrBelow extends Region {
   protected double computePrefHeight(double width) {
     double wide = width < 0 ? least : width;
     double one = first.prefHeight(left(wide));
-    return isBeside(wide) ? Math.max(one, second.prefHeight(wanted)) : one + below(wide);
+    return isBeside(wide) ? Math.max(one, second.prefHeight(wanted())) : one + below(wide);
   }
 
   /** What the second takes below the first; nothing when there is nothing in it. */
@@ -73,7 +86,7 @@ public final class BesideOrBelow extends Region {
     double one = first.prefHeight(left(width));
     first.resizeRelocate(0, 0, left(width), one);
     if (isBeside(width)) {
-      second.resizeRelocate(width - wanted, 0, wanted, second.prefHeight(wanted));
+      second.resizeRelocate(width - wanted(), 0, wanted(), second.prefHeight(wanted()));
     } else {
       second.resizeRelocate(0, one + GAP_ABOVE, width, second.prefHeight(width));
     }

@@ -29,6 +29,25 @@ public final class Scrolling {
     return scroll;
   }
 
+  /**
+   * What stands over a page: never taller than the window, with room for what is around it.
+   *
+   * @param around pixels of the window's height that are not the content's
+   */
+  public static ScrollPane inWindow(Node content, double around) {
+    ScrollPane scroll = withStop(content);
+    scroll
+        .sceneProperty()
+        .addListener(
+            (scene, before, now) -> {
+              scroll.maxHeightProperty().unbind();
+              if (now != null) {
+                scroll.maxHeightProperty().bind(now.heightProperty().subtract(around));
+              }
+            });
+    return scroll;
+  }
+
   /** The whole width below the head of a page, with room for the bar beside what it holds. */
   public static ScrollPane page(VBox content) {
     ScrollPane scroll = besideTheBar(content);

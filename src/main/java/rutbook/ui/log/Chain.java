@@ -1,9 +1,11 @@
 package rutbook.ui.log;
 
 import java.util.List;
+import java.util.Optional;
 import java.util.function.IntConsumer;
 import javafx.beans.binding.Bindings;
 import javafx.beans.binding.BooleanBinding;
+import javafx.geometry.Insets;
 import javafx.geometry.Pos;
 import javafx.scene.Node;
 import javafx.scene.control.Button;
@@ -25,6 +27,9 @@ import rutbook.units.Display;
  */
 final class Chain extends HBox {
   private static final double BAR_HEIGHT = 12;
+
+  /** What is faded of a card at the left; a link begins with its bar. */
+  private static final double FADE = 12;
 
   private final Desk desk;
   private final HBox row =
@@ -179,22 +184,38 @@ final class Chain extends HBox {
   }
 
   /**
-   * Scrolls as little as brings the chosen moto into sight, and so that no card is cut at the left:
-   * the row begins with a link.
+   * Scrolls as little as brings the chosen moto into sight, and so that no card and no link is cut
+   * at the left.
    */
   private void toTheChosen() {
     double view = scroll.getViewportBounds().getWidth();
-    double beyond = row.getWidth() - view;
+    double content = last().map(card -> card.getBoundsInParent().getMaxX()).orElse(0.0);
+    double beyond = content - view;
     if (beyond <= 0 || view <= 0 || chosen < 0 || row.getChildren().size() < 2 * chosen + 2) {
       scroll.setHvalue(0);
       return;
     }
     double right = row.getChildren().get(2 * chosen + 1).getBoundsInParent().getMaxX();
     double offset = 0;
-    for (int i = 0; i < chosen && right - offset > view; i++) {
-      offset = row.getChildren().get(2 * (i + 1)).getBoundsInParent().getMinX();
+    for (int i = 1; i <= 2 * chosen && right - offset > view; i++) {
+      offset = row.getChildren().get(i).getBoundsInParent().getMinX() - (i % 2 == 0 ? 0 : FADE);
     }
-    scroll.setHvalue(Math.min(1, offset / beyond));
+    endsAfter(Math.max(0, offset - beyond));
+    scroll.setHvalue(Math.min(1, offset / Math.max(beyond, offset)));
+  }
+
+  /** Room behind the last moto, so that what is cut at the left can be moved out of sight. */
+  private void endsAfter(double room) {
+    Node card = last().orElseThrow();
+    double now = Optional.ofNullable(HBox.getMargin(card)).map(Insets::getRight).orElse(0.0);
+    if (now != room) {
+      HBox.setMargin(card, new Insets(0, room, 0, 0));
+    }
+  }
+
+  private Optional<Node> last() {
+    int cards = row.getChildren().size();
+    return cards == 0 ? Optional.empty() : Optional.of(row.getChildren().get(cards - 1));
   }
 
   /** The bar of the chain between two cards. */

@@ -2,6 +2,8 @@ package rutbook.ui.log;
 
 import java.util.Optional;
 import java.util.OptionalInt;
+import javafx.beans.binding.Bindings;
+import javafx.beans.binding.DoubleBinding;
 import javafx.geometry.Pos;
 import javafx.scene.control.Label;
 import javafx.scene.control.ToggleButton;
@@ -29,6 +31,13 @@ final class FeelEntry extends VBox {
   /** What the symptoms of a section need below the lap. */
   private static final double SYMPTOMS_EM = 18.5;
 
+  private static final double HALF = 50;
+
+  /** Narrower than this, the names of complaints need more room than those of sections. */
+  private static final double NARROW_EM = 70;
+
+  private static final double NARROW_SHARE = 45;
+
   private final Desk desk;
   private final EntryId session;
   private final KeyRow trust = new KeyRow("feel-trust", 4);
@@ -50,16 +59,18 @@ final class FeelEntry extends VBox {
     still = new StillThere(desk, this::note, this::takeBack);
     left.getChildren().addAll(lap, what);
     GridPane halves = new GridPane();
-    halves.setHgap(24);
-    halves.getColumnConstraints().addAll(share(50), share(50));
+    halves.setHgap(20);
+    ColumnConstraints sections = new ColumnConstraints();
+    ColumnConstraints standing = new ColumnConstraints();
+    halves.getColumnConstraints().addAll(sections, standing);
+    DoubleBinding share =
+        Bindings.createDoubleBinding(
+            () -> halves.getWidth() < NARROW_EM * desk.em() ? NARROW_SHARE : HALF,
+            halves.widthProperty());
+    sections.percentWidthProperty().bind(share);
+    standing.percentWidthProperty().bind(share.negate().add(2 * HALF));
     halves.addRow(0, left, still);
     getChildren().addAll(trust(), halves);
-  }
-
-  private static ColumnConstraints share(double percent) {
-    ColumnConstraints column = new ColumnConstraints();
-    column.setPercentWidth(percent);
-    return column;
   }
 
   private HBox trust() {
