@@ -168,6 +168,16 @@ class CoachPageTest extends WindowTest {
             each ->
                 each.setting().equals(COMPRESSION)
                     && each.proposal().equals(Optional.of(proposal(COMPRESSION).id())));
+    go(new Place.Coach());
+    assertThat(
+            node("advice-" + advice().id()).lookupAll(".label").stream()
+                .map(each -> ((Labeled) each).getText()))
+        .as("what was said, and what became of it")
+        .anyMatch(each -> each.startsWith("Robin answered"))
+        .contains("One change at a time.", "It packs in the whoops.")
+        .anyMatch(each -> each.startsWith("Fork compression: "));
+    assertThat(text("answer-fork-compression")).isNotBlank();
+    assertThat(text("answer-fork-rebound")).isNotBlank();
     interact(editor::undo);
     interact(editor::undo);
     interact(editor::undo);
