@@ -119,7 +119,8 @@ public final class Pictures {
     take(view("season-session"), small, new File(kept, "session.png"));
     take(view("bench-fill"), small, new File(kept, "bench.png"));
     take(view("empty-bike-start-2"), small, new File(kept, "start.png"));
-    take(view("season-feel"), usual, new File(kept, "feel.png"));
+    Take tall = new Take(1280, 900, Theme.LIGHT, TextSize.NORMAL);
+    take(view("season-feel"), tall, new File(kept, "feel.png"));
     take(view("next"), usual, new File(kept, "next.png"));
   }
 
