@@ -10,9 +10,13 @@ import java.util.Set;
 import org.junit.jupiter.api.Test;
 import rutbook.json.RulesJson;
 import rutbook.notebook.Bench;
+import rutbook.notebook.Carrier;
+import rutbook.notebook.Change;
 import rutbook.notebook.Conditions;
+import rutbook.notebook.End;
 import rutbook.notebook.Entry;
 import rutbook.notebook.EntryId;
+import rutbook.notebook.Feel;
 import rutbook.notebook.Ground;
 import rutbook.notebook.Lap;
 import rutbook.notebook.Moisture;
@@ -20,10 +24,14 @@ import rutbook.notebook.Moto;
 import rutbook.notebook.Notebook;
 import rutbook.notebook.Placed;
 import rutbook.notebook.Reading;
+import rutbook.notebook.Section;
+import rutbook.notebook.SettingId;
 import rutbook.notebook.Setup;
 import rutbook.notebook.Shelf;
+import rutbook.notebook.Symptom;
 import rutbook.notebook.Track;
 import rutbook.notebook.TrackId;
+import rutbook.notebook.WhyUnknown;
 import rutbook.units.Amount;
 import rutbook.units.Length;
 
@@ -173,5 +181,60 @@ class LikenessTest {
     assertThat(start(earlier, Bench.HOLLOW).like().map(each -> each.id().text())).contains("here");
     assertThat(start(earlier, Bench.HOLLOW).moto()).isEqualTo(1);
     assertThat(start(earlier, Bench.DUNE).like().map(each -> each.id().text())).contains("best");
+  }
+
+  private static Moto rated(String id, int severity, Change... changes) {
+    Moto moto =
+        Bench.moto(
+            id,
+            List.of(changes),
+            List.of(Feel.of(End.FRONT, Section.SQUARE_EDGES, Symptom.HARSH, severity)));
+    return moto.withReport(moto.report().withTrust(OptionalInt.of(7)));
+  }
+
+  private static StartAtTrack.From from(StartAtTrack start, SettingId id) {
+    return start.settings().stream()
+        .filter(each -> each.setting().id().equals(id))
+        .findFirst()
+        .orElseThrow();
+  }
+
+  /** At equal trust the moto with the fewest complaints, and of equals the last. */
+  @Test
+  void whatWasTriedStandsAsInThatMotoAndTheRestAsInTheBaseline() {
+    Change softer = Change.of(Bench.FORK_COMPRESSION, Reading.bothLegs(Bench.clicks(15)));
+    Reading other = Reading.of(Bench.clicks(7));
+    Setup ridden = Bench.setup().with(Placed.set(Bench.SHOCK_REBOUND, other));
+    Notebook notebook =
+        Bench.notebook()
+            .with(
+                Bench.session(
+                    "s",
+                    Bench.SPRING,
+                    Bench.HOLLOW,
+                    ridden,
+                    List.of(rated("a", 4), rated("b", 1, softer), rated("c", 1), rated("d", 3))));
+    StartAtTrack start = start(notebook, Bench.HOLLOW);
+    assertThat(start.moto()).isEqualTo(2);
+    assertThat(from(start, Bench.FORK_COMPRESSION).reading()).isEqualTo(softer.to());
+    assertThat(from(start, Bench.FORK_COMPRESSION).basis()).isEqualTo(StartAtTrack.Basis.OWN_MOTOS);
+    assertThat(from(start, Bench.SHOCK_REBOUND).reading())
+        .as("ridden so, but never tried against anything")
+        .isEqualTo(Reading.of(Bench.clicks(12)));
+    Notebook unknown =
+        notebook.with(
+            Bench.baseline(
+                Bench.setup()
+                    .with(
+                        Placed.found(
+                            Bench.SHOCK_REBOUND,
+                            Reading.unknown(Carrier.SINGLE, WhyUnknown.NOT_NOTED)))));
+    assertThat(from(start(unknown, Bench.HOLLOW), Bench.SHOCK_REBOUND))
+        .as("the baseline does not know it")
+        .isEqualTo(
+            new StartAtTrack.From(
+                Bench.sheet().setting(Bench.SHOCK_REBOUND).orElseThrow(),
+                other,
+                StartAtTrack.Basis.OWN_MOTOS));
   }
 }
