@@ -7,6 +7,7 @@ import rutbook.notebook.Setting;
  * One setting at two tracks over all their sessions.
  *
  * @param first empty when it is not known in any session there
+ * @param beyond sessions at the second that lie on its side of the first's median
  * @param chance that a split so uneven would come by chance, 0 to 1
  * @param withoutDrift empty when it cannot be told
  */
@@ -15,6 +16,7 @@ public record TrackDifference(
     Optional<Spread> first,
     Optional<Spread> second,
     Verdict verdict,
+    int beyond,
     double chance,
     Optional<WithoutDrift> withoutDrift) {
   /** What the sessions say. */

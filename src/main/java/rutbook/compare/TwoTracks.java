@@ -1,6 +1,7 @@
 package rutbook.compare;
 
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
 import rutbook.compare.TrackDifference.Verdict;
@@ -38,15 +39,27 @@ public record TwoTracks(TrackSide first, TrackSide second, List<TrackDifference>
     Optional<Spread> first = spread(setting, one);
     Optional<Spread> second = spread(setting, other);
     if (first.isEmpty() || second.isEmpty()) {
-      return new TrackDifference(setting, first, second, Verdict.TOO_FEW, 1, Optional.empty());
+      return new TrackDifference(setting, first, second, Verdict.TOO_FEW, 0, 1, Optional.empty());
     }
     if (!points.valueVaries()) {
-      return new TrackDifference(setting, first, second, Verdict.SAME, 1, Optional.empty());
+      return new TrackDifference(setting, first, second, Verdict.SAME, 0, 1, Optional.empty());
     }
     double chance = RankSplit.of(one, other).chance();
     Optional<WithoutDrift> without = WithoutDrift.of(setting.scale().step().unit(), points);
     return new TrackDifference(
-        setting, first, second, verdict(one, other, chance, without), chance, without);
+        setting,
+        first,
+        second,
+        verdict(one, other, chance, without),
+        beyond(first.get(), second.get(), other),
+        chance,
+        without);
+  }
+
+  private static int beyond(Spread first, Spread second, double[] other) {
+    double from = first.median().value().doubleValue();
+    double way = Math.signum(second.median().value().doubleValue() - from);
+    return (int) Arrays.stream(other).filter(each -> (each - from) * way > 0).count();
   }
 
   private static Verdict verdict(

@@ -26,7 +26,7 @@ public enum MarkGlyph {
       case BASELINE -> shapes.add(triangle());
       case PREVIOUS -> shapes.add(new Shape.Dot(MIDDLE, LINE, 3, Ink.SOFT, false));
       case OTHER_LEG -> shapes.add(new Shape.Dot(MIDDLE, LINE, 4.5, Ink.BRICK, false));
-      case NEAR_STOP -> shapes.add(new Shape.Box(0, LINE + 0.5, WIDTH, 4, Ink.HAIR));
+      case NEAR_STOP -> shapes.add(new Shape.Box(0, LINE + 0.5, WIDTH, 4, Ink.SOFT));
       case FIRST -> shapes.add(new Shape.Dot(MIDDLE, LINE, 3.5, Ink.BLUE, true));
       case SECOND -> shapes.add(ComparedRuler.diamond(MIDDLE, LINE, 1));
     }

@@ -58,6 +58,11 @@ public final class RulerDrawing {
       return new Size(width, Optional.of(numerals), 1, LARGE_LETTERS);
     }
 
+    /** A hair is too faint in print, and a first number that is not 0 is taken for one. */
+    boolean onPaper() {
+      return letters > LETTERS;
+    }
+
     public double height() {
       return (numbers.isPresent() ? 40 : 26) * scale;
     }
@@ -130,8 +135,9 @@ public final class RulerDrawing {
     }
     double wide = scale.x(least() + near) - scale.x(least());
     double y = size.line() + size.scale() / 2;
-    shapes.add(new Shape.Box(scale.x(least()), y, wide, 4 * size.scale(), Ink.HAIR));
-    shapes.add(new Shape.Box(scale.x(most()) - wide, y, wide, 4 * size.scale(), Ink.HAIR));
+    Ink ink = size.onPaper() ? Ink.SOFT : Ink.HAIR;
+    shapes.add(new Shape.Box(scale.x(least()), y, wide, 4 * size.scale(), ink));
+    shapes.add(new Shape.Box(scale.x(most()) - wide, y, wide, 4 * size.scale(), ink));
   }
 
   /** Ink over what is allowed; a hair further out where something was found beyond. */
@@ -181,7 +187,7 @@ public final class RulerDrawing {
     for (BigDecimal place : Ticks.multiples(apart, least(), most())) {
       double x = scale.x(place.doubleValue());
       if (x - scale.x(least()) >= room && scale.x(most()) - x >= room) {
-        label(x, numerals.text(new Shown(place, scale.unit())));
+        label(x, numerals.text(new Shown(place, scale.unit())), false);
       }
     }
     if (scale.x(most()) - scale.x(least()) >= room) {
@@ -192,17 +198,18 @@ public final class RulerDrawing {
   /** Where it is, with a number that is rounded inwards. */
   private void label(Amount limit, Edge edge, Numerals numerals) {
     Shown shown = Display.METRIC.with(scale.unit()).shown(limit, edge);
-    label(scale.x(limit), numerals.text(shown));
+    boolean first = edge == Edge.LEAST && limit.value().signum() != 0;
+    label(scale.x(limit), numerals.text(shown), size.onPaper() && first);
   }
 
   private double labelsApart() {
     return LABELS_APART * size.scale() * size.letters() / Size.LETTERS;
   }
 
-  private void label(double x, String text) {
+  private void label(double x, String text, boolean bold) {
     double y = size.line() + 26 * size.scale();
     double textSize = size.letters() * Math.max(1, size.scale() * 0.85);
-    shapes.add(new Shape.Text(x, y, text, Shape.Anchor.MIDDLE, textSize, Ink.INK, false));
+    shapes.add(new Shape.Text(x, y, text, Shape.Anchor.MIDDLE, textSize, Ink.INK, bold));
   }
 
   private void marks() {

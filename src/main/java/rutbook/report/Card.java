@@ -37,6 +37,7 @@ public record Card(String title, List<String> under, List<Block> blocks, List<St
    * @param aside small, beside the name, such as "each leg"; may be empty
    * @param reading the number to set, as large as it goes
    * @param other the same in the other system of units; may be empty
+   * @param todo how to get there from what is on the bike now; may be empty
    * @param note limits, baseline, difference
    * @param alarm what is wrong with it; may be empty
    * @param effects sentences below it: what it does; may be empty
@@ -47,6 +48,7 @@ public record Card(String title, List<String> under, List<Block> blocks, List<St
       String reading,
       String other,
       Optional<Picture> ruler,
+      String todo,
       String note,
       String alarm,
       List<String> effects) {

@@ -1,5 +1,6 @@
 package rutbook.report;
 
+import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -11,7 +12,10 @@ import rutbook.drawing.Drawing;
 import rutbook.drawing.MarkGlyph;
 import rutbook.drawing.RulerDrawing;
 import rutbook.notebook.End;
+import rutbook.notebook.Entry;
+import rutbook.notebook.Reading;
 import rutbook.notebook.Role;
+import rutbook.notebook.Setting;
 import rutbook.notebook.Sheet;
 import rutbook.notebook.Shelf;
 import rutbook.notebook.Timeline;
@@ -136,10 +140,29 @@ final class CardOf {
                             kind,
                             measured,
                             keeps(subject, end, kind),
-                            kind.window(subject.sheet().parts().sag(), end))));
+                            kind.window(subject.sheet().parts().sag(), end),
+                            sagDay(subject, end))));
       }
     }
     return said.isEmpty() ? List.of(words.say("sag.none")) : said;
+  }
+
+  /** When the sag that goes with a subject was measured; empty when nobody did. */
+  Optional<LocalDate> sagDay(Subject subject, End end) {
+    return timeline.sagOn(end, subject.day()).map(Entry.SagMeasured::day);
+  }
+
+  /**
+   * What is on the bike now of a setting that is counted as this one is; empty when it has none.
+   */
+  Optional<Reading> now(Setting setting) {
+    return timeline
+        .bike()
+        .latestSheet()
+        .setting(setting.id())
+        .filter(newest -> newest.scale().datum() == setting.scale().datum())
+        .filter(newest -> newest.dimension() == setting.dimension())
+        .flatMap(newest -> timeline.now().reading(newest.id()));
   }
 
   /** What must be read before anybody works on a bike with that sheet. */
@@ -160,7 +183,7 @@ final class CardOf {
     return !sheet.settings(role).isEmpty();
   }
 
-  Optional<String> rider(rutbook.notebook.Entry.Session session) {
+  Optional<String> rider(Entry.Session session) {
     return shelf
         .rider(session.rider())
         .map(

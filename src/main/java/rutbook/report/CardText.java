@@ -61,6 +61,9 @@ public final class CardText {
     bracket(line, row.aside());
     line.append(": ").append(row.reading());
     bracket(line, row.other());
+    if (!row.todo().isEmpty()) {
+      line.append(" – ").append(row.todo());
+    }
     if (!row.alarm().isEmpty()) {
       line.append(" – ").append(row.alarm());
     }

@@ -112,6 +112,7 @@ final class ComparisonCard {
         move(difference),
         sense(difference),
         Optional.of(CardOf.picture(drawing, name + ": " + said)),
+        "",
         note(sheet, difference),
         difference.to().map(of.words()::alarm).orElse(""),
         effects.getOrDefault(setting.id(), List.of()));
@@ -195,7 +196,13 @@ final class ComparisonCard {
       boolean kept =
           CardOf.keeps(comparison.from(), row.end(), row.kind())
               || CardOf.keeps(comparison.to(), row.end(), row.kind());
-      said.add(of.words().sag(row, kept));
+      said.add(
+          of.words()
+              .sag(
+                  row,
+                  kept,
+                  of.sagDay(comparison.from(), row.end()),
+                  of.sagDay(comparison.to(), row.end())));
     }
     return new Card.Lines(of.words().say("sag"), said);
   }

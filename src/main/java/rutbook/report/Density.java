@@ -19,6 +19,9 @@ enum Density {
   private static final int LETTERS = 105;
   private static final int CELL_LETTERS = 36;
   private static final int SMALL_LETTERS = 120;
+  private static final int NOTE_LETTERS = 24;
+  private static final int TODO_LETTERS = 16;
+  private static final int SMALL_LINE = 14;
 
   private final int row;
   private final int line;
@@ -55,7 +58,7 @@ enum Density {
   }
 
   private int height(Card card) {
-    int height = 50 + 20 * card.under().size();
+    int height = 50 + card.under().stream().mapToInt(text -> 20 * lines(text, LETTERS)).sum();
     for (Block block : card.blocks()) {
       height += (block.title().isEmpty() ? 0 : TITLE) + height(block);
     }
@@ -70,7 +73,7 @@ enum Density {
     } else if (block instanceof Card.Pieces pieces) {
       return lines(String.join("        ", pieces.list()), LETTERS) * line + 3;
     } else if (block instanceof Card.Table table) {
-      return 24 + table.list().stream().mapToInt(this::cells).sum();
+      return 38 + table.list().stream().mapToInt(this::cells).sum();
     } else if (block instanceof Card.Figure figure) {
       return (int) figure.picture().drawing().height() + 12 + figure.under().size() * (line + 3);
     } else if (block instanceof Card.Work work) {
@@ -82,7 +85,14 @@ enum Density {
   private int setting(Card.Row setting) {
     int under =
         setting.effects().stream().mapToInt(text -> lines(text, SMALL_LETTERS) * (line - 3)).sum();
-    return row + under + (under == 0 ? 0 : 5);
+    int told = setting.todo().isEmpty() ? 0 : beside(setting) * SMALL_LINE + 3;
+    return Math.max(row, told) + under + (under == 0 ? 0 : 5);
+  }
+
+  /** Lines beside the ruler: what to do, or else what is wrong and the limits. */
+  private static int beside(Card.Row setting) {
+    return Math.max(
+        lines(setting.todo(), TODO_LETTERS), lines(setting.alarm() + setting.note(), NOTE_LETTERS));
   }
 
   /** A table's row is as high as its longest cell, which is given the most room. */

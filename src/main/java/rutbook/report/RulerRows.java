@@ -14,13 +14,14 @@ final class RulerRows {
 
   static Markup.Element table(Card.Rulers rulers) {
     Markup.Element body = Markup.element("tbody");
+    boolean told = rulers.list().stream().anyMatch(row -> !row.todo().isEmpty());
     for (Card.Row row : rulers.list()) {
       body = body.holding(row(row));
       if (!row.effects().isEmpty()) {
         body = body.holding(effects(row.effects()));
       }
     }
-    return Markup.element("table").styled("settings").holding(body);
+    return Markup.element("table").styled(told ? "settings told" : "settings").holding(body);
   }
 
   private static Markup.Element row(Card.Row row) {
@@ -36,12 +37,15 @@ final class RulerRows {
       ruler = ruler.holding(SvgDrawing.of(picture.drawing(), picture.said()));
     }
     Markup.Element line = Markup.element("tr");
-    return (row.effects().isEmpty() ? line : line.styled("explained"))
-        .holding(
-            small(name, "aside", row.aside()),
-            small(reading, "aside", row.other()),
-            ruler,
-            Markup.element("td").styled("note").holding(note(row)));
+    List<Markup> cells = new ArrayList<>();
+    cells.add(small(name, "aside", row.aside()));
+    cells.add(small(reading, "aside", row.other()));
+    if (!row.todo().isEmpty()) {
+      cells.add(Markup.element("td").styled("todo").saying(row.todo()));
+    }
+    cells.add(ruler);
+    cells.add(Markup.element("td").styled("note").holding(note(row)));
+    return (row.effects().isEmpty() ? line : line.styled("explained")).holding(cells);
   }
 
   /** A row of its own under the setting, as wide as the page. */

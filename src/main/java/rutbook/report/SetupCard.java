@@ -18,6 +18,7 @@ import rutbook.notebook.Reading;
 import rutbook.notebook.Setting;
 import rutbook.notebook.Setup;
 import rutbook.notebook.Sheet;
+import rutbook.words.TodoWords;
 
 /** The card of one setup: enough to set the bike by. */
 final class SetupCard {
@@ -36,7 +37,9 @@ final class SetupCard {
             MarkGlyph.BASELINE,
             MarkGlyph.NEAR_STOP));
     blocks.addAll(settings(subject, Optional.empty()));
-    blocks.add(new Card.Lines(of.words().say("sag"), of.sag(subject)));
+    List<String> sag = new ArrayList<>(of.sag(subject));
+    of.words().sagDecides(subject.sheet()).ifPresent(sag::add);
+    blocks.add(new Card.Lines(of.words().say("sag"), sag));
     blocks.add(new Card.Lines(of.words().say("how"), of.words().howToCount(subject.sheet())));
     feel(subject).ifPresent(blocks::add);
     return new Card(of.bike(), under(subject), blocks, of.cautions(subject.sheet()));
@@ -48,12 +51,14 @@ final class SetupCard {
         subject.choice() instanceof Choice.Now
             ? of.words().say("now", subject.day())
             : of.words().say("set", of.subject(subject)));
-    session(subject.choice())
-        .flatMap(of::rider)
-        .ifPresent(rider -> lines.add(rider + " · " + sheet(subject.sheet())));
-    if (lines.size() == 1) {
-      lines.add(sheet(subject.sheet()));
+    if (!(subject.choice() instanceof Choice.Now)) {
+      lines.add(of.words().say("from-now", Subject.now(of.timeline()).day()));
     }
+    lines.add(
+        session(subject.choice())
+            .flatMap(of::rider)
+            .map(rider -> rider + " · " + sheet(subject.sheet()))
+            .orElseGet(() -> sheet(subject.sheet())));
     return lines;
   }
 
@@ -114,9 +119,17 @@ final class SetupCard {
         reading,
         of.words().beside(setting, placed.reading()),
         Optional.of(CardOf.picture(drawing, name + ": " + reading)),
+        before.isEmpty() ? todo(subject, setting, placed.reading()) : "",
         of.words().note(sheet, setting, standing, baseline),
         of.words().alarm(standing),
         List.of());
+  }
+
+  /** From what is on the bike now to this; nothing on the card of what is on it now. */
+  private String todo(Subject subject, Setting setting, Reading wanted) {
+    return subject.choice() instanceof Choice.Now
+        ? ""
+        : new TodoWords(of.phrases()).todo(setting, of.now(setting), wanted);
   }
 
   /** What was felt on it, worst first; empty when nothing was. */

@@ -1,5 +1,6 @@
 package rutbook.words;
 
+import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.LinkedHashSet;
 import java.util.List;
@@ -136,28 +137,58 @@ public final class CardWords {
    * One sag with its window in both systems of units.
    *
    * @param kept whether it is what a baseline keeps, rather than what was measured
+   * @param day when it was measured
    */
-  public String sag(End end, SagKind kind, Amount measured, boolean kept, Optional<Range> window) {
-    String said = say(kept ? "sag.kept" : "sag.measured", end, sagName(kind), both(measured));
+  public String sag(
+      End end,
+      SagKind kind,
+      Amount measured,
+      boolean kept,
+      Optional<Range> window,
+      Optional<LocalDate> day) {
+    String value = kept ? both(measured) : on(both(measured), day);
+    String said = say(kept ? "sag.kept" : "sag.measured", end, sagName(kind), value);
     String line =
         window.map(wish -> say("sag.wish", said, phrases.amounts().limits(wish))).orElse(said);
     return phrases.sentence(line);
+  }
+
+  /** One sag on both sides of a comparison, without the days on which it was measured. */
+  public String sag(SagRow row, boolean kept) {
+    return sag(row, kept, Optional.empty(), Optional.empty());
   }
 
   /**
    * One sag on both sides of a comparison.
    *
    * @param kept whether a side is what a baseline keeps, rather than what was measured
+   * @param firstDay when the first was measured
+   * @param secondDay when the second was
    */
-  public String sag(SagRow row, boolean kept) {
-    String before = row.from().map(this::both).orElse(phrases.say("Compare", "unknown"));
-    String after = row.to().map(this::both).orElse(phrases.say("Compare", "unknown"));
-    String moved = row.isSame() ? say("sag.same", before) : say("sag.moved", before, after);
+  public String sag(
+      SagRow row, boolean kept, Optional<LocalDate> firstDay, Optional<LocalDate> secondDay) {
+    Optional<LocalDate> first = kept ? Optional.empty() : firstDay;
+    Optional<LocalDate> second = kept ? Optional.empty() : secondDay;
+    String unknown = phrases.say("Compare", "unknown");
+    String before = row.from().map(it -> on(both(it), first)).orElse(unknown);
+    String after = row.to().map(it -> on(both(it), second)).orElse(unknown);
+    String moved = before.equals(after) ? say("sag.same", before) : say("sag.moved", before, after);
     String said = say(kept ? "sag.line" : "sag.measured", row.end(), sagName(row.kind()), moved);
     return phrases.sentence(
         row.window()
             .map(wish -> say("sag.wish", said, phrases.amounts().limits(wish)))
             .orElse(said));
+  }
+
+  private String on(String measured, Optional<LocalDate> day) {
+    return day.map(it -> say("sag.on", measured, it)).orElse(measured);
+  }
+
+  /** Which wins where preload and sag disagree: common practice, no source. */
+  public Optional<String> sagDecides(Sheet sheet) {
+    return sheet.settings(Role.SHOCK_PRELOAD).stream()
+        .findFirst()
+        .map(preload -> say("sag.decides", preload.name()));
   }
 
   private String sagName(SagKind kind) {

@@ -1,5 +1,7 @@
 package rutbook.words;
 
+import java.math.BigDecimal;
+import java.math.RoundingMode;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -20,6 +22,7 @@ import rutbook.figures.Need;
 import rutbook.figures.Reserve;
 import rutbook.notebook.Setting;
 import rutbook.units.Amount;
+import rutbook.units.Dimension;
 
 /**
  * What laps, tracks, curves and history say in a comparison; nothing inside the noise is called.
@@ -147,13 +150,26 @@ public final class ComparedWords {
       return say("spread.none");
     }
     Spread it = spread.get();
-    String median = readings.amount(setting, it.median());
+    String median = median(setting, it.median());
     if (it.sessions() == 1) {
       return say("spread", median);
     }
     return it.least().sameQuantity(it.most())
         ? say("spread.all", median, it.sessions())
         : say("spread.range", median, bare(it.least()), bare(it.most()), it.sessions());
+  }
+
+  /** Sessions half at one number and half at another have a middle that nobody can set. */
+  private String median(Setting setting, Amount median) {
+    BigDecimal step = setting.scale().step().value();
+    BigDecimal below = median.value().divide(step, 0, RoundingMode.FLOOR).multiply(step);
+    boolean counted = setting.dimension() == Dimension.CLICKS;
+    return !counted || below.compareTo(median.value()) == 0
+        ? readings.amount(setting, median)
+        : say(
+            "spread.tie",
+            bare(median.withValue(below)),
+            readings.amount(setting, median.withValue(below.add(step))));
   }
 
   private String bare(Amount amount) {
@@ -163,6 +179,9 @@ public final class ComparedWords {
   /** How likely so uneven a split is by chance, and what is left without drift. */
   public List<String> sure(TrackDifference row) {
     List<String> said = new ArrayList<>();
+    row.second()
+        .filter(it -> row.beyond() > 0)
+        .ifPresent(it -> said.add(say("habit", row.beyond(), it.sessions())));
     if (row.chance() > 0) {
       said.add(
           say("chance", phrases.amounts().number(1 / row.chance(), row.chance() > 0.1 ? 1 : 0)));
@@ -194,12 +213,12 @@ public final class ComparedWords {
   }
 
   private String moved(Setting setting, Amount by) {
-    Amount none = by.withValue(java.math.BigDecimal.ZERO);
+    Amount none = by.withValue(BigDecimal.ZERO);
     return changes.difference(setting, none, rounded(by));
   }
 
   private static Amount rounded(Amount amount) {
-    return amount.withValue(amount.value().setScale(1, java.math.RoundingMode.HALF_UP));
+    return amount.withValue(amount.value().setScale(1, RoundingMode.HALF_UP));
   }
 
   /** Each step of a setting with its day and, before a moto, which. */

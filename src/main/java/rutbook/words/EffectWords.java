@@ -2,9 +2,11 @@ package rutbook.words;
 
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
+import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
-import java.util.function.Predicate;
+import java.util.Optional;
+import java.util.Set;
 import rutbook.compare.Comparison;
 import rutbook.compare.SettingDifference;
 import rutbook.notebook.SettingId;
@@ -16,7 +18,6 @@ import rutbook.reasoning.SectionGroup;
 /** What a difference of a setting does: a line of the trade and a line of the rider's own motos. */
 public final class EffectWords {
   private static final String AREA = "Compared";
-  private static final int MOST_A_WAY = 1;
 
   private final Phrases phrases;
 
@@ -50,23 +51,35 @@ public final class EffectWords {
   /** What the rules expect to get less, then what to get more. */
   public String trade(MoveEffect effect) {
     List<String> said = new ArrayList<>();
-    said.addAll(expected(effect, each -> each.points() < 0, "effect.less"));
-    said.addAll(expected(effect, each -> each.points() > 0, "effect.more"));
+    for (MoveEffect.ByRule each : told(effect)) {
+      String points = phrases.amounts().number(Math.abs(each.points()), 1);
+      String key = each.points() < 0 ? "effect.less" : "effect.more";
+      String line = say(key, complaint(each.rule()), points);
+      said.add(each.rule().disputed() ? say("effect.disputed", line) : line);
+    }
     return said.isEmpty() ? say("effect.trade.none") : say("effect.trade", listed(said));
   }
 
-  private List<String> expected(
-      MoveEffect effect, Predicate<MoveEffect.ByRule> wanted, String key) {
-    Map<String, String> said = new LinkedHashMap<>();
-    for (MoveEffect.ByRule each : effect.trade()) {
-      String what = complaint(each.rule());
-      if (wanted.test(each) && said.size() < MOST_A_WAY && !said.containsKey(what)) {
-        String points = phrases.amounts().number(Math.abs(each.points()), 1);
-        String line = say(key, what, points);
-        said.put(what, each.rule().disputed() ? say("effect.disputed", line) : line);
-      }
+  /** One rule each way: one whose complaint the motos know too, else the first. */
+  private static List<MoveEffect.ByRule> told(MoveEffect effect) {
+    List<MoveEffect.ByRule> told = new ArrayList<>();
+    for (int way : new int[] {-1, 1}) {
+      List<MoveEffect.ByRule> there =
+          effect.trade().stream().filter(each -> Math.signum(each.points()) == way).toList();
+      there.stream()
+          .filter(each -> known(effect, each.rule()).isPresent())
+          .findFirst()
+          .or(() -> there.stream().findFirst())
+          .ifPresent(told::add);
     }
-    return List.copyOf(said.values());
+    return told;
+  }
+
+  /** What clean comparisons say of a rule's complaint. */
+  private static Optional<MoveEffect.ByMotos> known(MoveEffect effect, Rule rule) {
+    return effect.own().stream()
+        .filter(each -> each.clean() > 0 && rule.concerns(each.complaint()))
+        .findFirst();
   }
 
   /** "front harsh (hits and deflects)". */
@@ -83,8 +96,8 @@ public final class EffectWords {
   }
 
   /**
-   * The complaint that the motos know best, and the best known that went the other way; what only
-   * mixed comparisons know is said to be that.
+   * What the motos know of the complaints that the trade's line names, and plainly of which they
+   * know nothing; where they know none of them, what they know best.
    */
   public String own(MoveEffect effect) {
     if (effect.own().isEmpty()) {
@@ -94,12 +107,33 @@ public final class EffectWords {
     if (best.clean() == 0) {
       return say("effect.own.mixed", complaint(best), best.mixed());
     }
+    Set<String> said = new LinkedHashSet<>();
+    Set<String> nothing = new LinkedHashSet<>();
+    for (MoveEffect.ByRule each : told(effect)) {
+      known(effect, each.rule())
+          .ifPresentOrElse(known -> said.add(counted(known)), () -> nothing.add(bare(each.rule())));
+    }
+    if (said.isEmpty()) {
+      said.addAll(bestKnown(effect, best));
+    }
+    if (!nothing.isEmpty()) {
+      said.add(say("effect.own.nothing", listed(List.copyOf(nothing))));
+    }
+    return say("effect.own", String.join("; ", said));
+  }
+
+  /** The complaint that the motos know best, and the best known that went the other way. */
+  private List<String> bestKnown(MoveEffect effect, MoveEffect.ByMotos best) {
     List<String> said = new ArrayList<>(List.of(counted(best)));
     effect.own().stream()
         .filter(each -> Math.signum(net(each)) == -Math.signum(net(best)) && net(each) != 0)
         .findFirst()
         .ifPresent(other -> said.add(counted(other)));
-    return say("effect.own", String.join("; ", said));
+    return said;
+  }
+
+  private String bare(Rule rule) {
+    return say("effect.complaint", rule.end(), rule.symptom());
   }
 
   private static int net(MoveEffect.ByMotos motos) {

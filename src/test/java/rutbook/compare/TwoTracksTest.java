@@ -49,6 +49,7 @@ class TwoTracksTest {
     TwoTracks tracks = tracks(ridden(new int[] {14, 15, 14, 16}, new int[] {10, 11, 10, 12}));
     TrackDifference row = row(tracks, Bench.FORK_COMPRESSION);
     assertThat(row.verdict()).isEqualTo(Verdict.CONSISTENT);
+    assertThat(row.beyond()).as("all of the second are below 14.5").isEqualTo(4);
     assertThat(row.chance()).as("2 of 70 splits").isCloseTo(2 / 70.0, within(1e-12));
     assertThat(row.first().orElseThrow())
         .isEqualTo(

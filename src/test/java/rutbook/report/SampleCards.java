@@ -67,6 +67,10 @@ final class SampleCards {
     }
     Entry.Session last = sessions.get(sessions.size() - 1);
     cards.put(name + "-session", maker.card(Subject.of(timeline, last, track(notebook, last))));
+    notebook.shelf().tracks().stream()
+        .flatMap(track -> Subject.best(timeline, track).stream())
+        .findFirst()
+        .ifPresent(best -> cards.put(name + "-setup", maker.card(best)));
     for (Track track : notebook.shelf().tracks()) {
       Subject.best(timeline, track)
           .ifPresent(

@@ -87,7 +87,7 @@ class ComparePageTest extends ApplicationTest {
     assertThat(said("compare-from")).startsWith("Best of Quarry Hollow");
     assertThat(said("compare-to")).startsWith("Best of Saltmarsh Dunes");
     assertThat(text("compare-settings")).contains("15 → 12 out (3 clicks firmer)");
-    assertThat(text("compare-tracks")).contains("Differs consistently", "Tube above clamp");
+    assertThat(text("compare-tracks")).contains("Usually set apart", "Tube above clamp");
     assertThat(text("compare-laps")).contains("Laps of two tracks say nothing about the bike.");
   }
 

@@ -9,8 +9,14 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import rutbook.compare.LapComparison;
 import rutbook.compare.LapDifference;
+import rutbook.compare.Spread;
+import rutbook.compare.TrackDifference;
+import rutbook.notebook.Bench;
+import rutbook.notebook.Setting;
 import rutbook.stats.MotoComparison;
 import rutbook.stats.MotoScatter;
+import rutbook.units.Amount;
+import rutbook.units.ClickUnit;
 import rutbook.units.Display;
 
 class ComparedWordsTest {
@@ -57,5 +63,28 @@ class ComparedWordsTest {
             .isNotBlank();
       }
     }
+  }
+
+  @Test
+  void aMiddleThatNoClickHasIsSaidAsTheTwoBesideItAndAHabitAsItsCount() {
+    Setting setting =
+        Bench.notebook().bikes().get(0).latestSheet().setting(Bench.SHOCK_REBOUND).orElseThrow();
+    Amount between = Amount.of("11.5", ClickUnit.CLICK);
+    Spread first = new Spread(4, Bench.clicks(11), between, Bench.clicks(12));
+    Spread second = new Spread(5, Bench.clicks(8), Bench.clicks(9), Bench.clicks(12));
+    TrackDifference row =
+        new TrackDifference(
+            setting,
+            Optional.of(first),
+            Optional.of(second),
+            TrackDifference.Verdict.CONSISTENT,
+            4,
+            0.01,
+            Optional.empty());
+    assertThat(words.setting(row)).contains("between 11 and 12 out (11 to 12, 4 sessions)");
+    assertThat(words.sure(row))
+        .startsWith(
+            "in 4 of 5 sessions at the second track it was on that side of what is usual at the"
+                + " first");
   }
 }

@@ -47,8 +47,8 @@ class EffectWordsTest {
         .containsExactly(
             "The trade expects, in points of 5: front dives 1 less, front harsh (hits and deflects)"
                 + " 1.2 more.",
-            "Your motos, in clean comparisons: front bottoms 5 better, 3 same, 1 worse; front pushes"
-                + " wide 1 better, 4 same, 4 worse.");
+            "Your motos, in clean comparisons: front dives 3 better, 2 same, 3 worse; front harsh 2"
+                + " better, 3 same, 4 worse.");
     assertThat(lines.values())
         .allSatisfy(
             each -> {
