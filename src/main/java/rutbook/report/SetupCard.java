@@ -112,6 +112,7 @@ final class SetupCard {
     Optional<Reading> started = before.flatMap(setup -> setup.reading(setting.id()));
     ruler = started.isPresent() ? ruler.withPrevious(started.get()) : ruler;
     Drawing drawing = RulerDrawing.of(ruler, of.ruler());
+    String todo = before.isEmpty() ? todo(subject, setting, placed.reading()) : "";
     String name = of.comparing().setting(setting);
     return new Card.Row(
         name,
@@ -119,8 +120,8 @@ final class SetupCard {
         reading,
         of.words().beside(setting, placed.reading()),
         Optional.of(CardOf.picture(drawing, name + ": " + reading)),
-        before.isEmpty() ? todo(subject, setting, placed.reading()) : "",
-        of.words().note(sheet, setting, standing, baseline),
+        todo,
+        of.words().note(sheet, setting, standing, todo.isEmpty() ? baseline : Optional.empty()),
         of.words().alarm(standing),
         List.of());
   }
