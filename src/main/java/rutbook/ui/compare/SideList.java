@@ -15,6 +15,7 @@ import rutbook.ui.Desk;
 import rutbook.ui.SideChoice;
 import rutbook.ui.SideOptions;
 import rutbook.ui.controls.Keys;
+import rutbook.ui.fx.Background;
 
 /**
  * The list that a side is chosen from, with the search above it: Down goes from the search into the
@@ -64,7 +65,8 @@ final class SideList extends VBox {
     search.clear();
     narrow();
     list.getSelectionModel().select(now);
-    list.scrollTo(Math.max(0, list.getItems().indexOf(now) - 2));
+    int first = Math.max(0, list.getItems().indexOf(now) - 2);
+    Background.afterwards(() -> list.scrollTo(first));
     search.requestFocus();
   }
 
