@@ -8,6 +8,7 @@ import static rutbook.notebook.Bench.mm;
 
 import java.util.Optional;
 import org.junit.jupiter.api.Test;
+import rutbook.units.Amount;
 import rutbook.units.Pressure;
 
 /** How far apart two legs may be; common practice, no source. */
@@ -82,9 +83,7 @@ class LegsTest {
             "Air",
             Role.FORK_AIR,
             Carrier.PAIR,
-            new Range(
-                rutbook.units.Amount.of("5", Pressure.BAR),
-                rutbook.units.Amount.of("12", Pressure.BAR)),
+            new Range(Amount.of("5", Pressure.BAR), Amount.of("12", Pressure.BAR)),
             "0.1");
     assertThat(Legs.tolerance(air).value()).isZero();
   }

@@ -9,6 +9,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.Set;
 import org.junit.jupiter.api.Test;
+import rutbook.units.Amount;
 
 /** A day's setups moto by moto, and a rebuild's steps. */
 class SessionTest {
@@ -97,7 +98,7 @@ class SessionTest {
                 .with(Placed.found(Bench.FORK_REBOUND, Reading.bothLegs(clicks(11)))));
   }
 
-  private static StepDone counted(StepId step, rutbook.units.Amount clicks) {
+  private static StepDone counted(StepId step, Amount clicks) {
     return new StepDone(step, Instant.EPOCH, new Entered.Counted(Reading.bothLegs(clicks)));
   }
 

@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
 import java.util.ArrayList;
+import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -84,7 +85,7 @@ class FadeTest {
     int notebooks = 400;
     Random random = new Random(2718);
     for (int i = 0; i < notebooks; i++) {
-      Map<Symptom, List<Fade.Ridden>> all = new java.util.EnumMap<>(Symptom.class);
+      Map<Symptom, List<Fade.Ridden>> all = new EnumMap<>(Symptom.class);
       for (Symptom symptom : List.of(Symptom.HARSH, Symptom.DIVES, Symptom.PACKS, Symptom.TUCKS)) {
         List<Fade.Ridden> ridden = new ArrayList<>();
         for (int session = 0; session < 10; session++) {
