@@ -86,6 +86,13 @@ class LikenessTest {
     assertThat(apart(here, ride(Bench.HOLLOW, conditions(DRIEST, 5)))).isEqualTo(0.25);
     assertThat(apart(here, ride(Bench.HOLLOW, conditions(DRIEST, 2))))
         .isCloseTo(0.1, within(1e-12));
+    assertThat(
+            apart(
+                ride(Bench.HOLLOW, conditions(WETTEST, 2)),
+                ride(Bench.HOLLOW, conditions(WETTEST, 4))))
+        .isCloseTo(0.1, within(1e-12));
+    assertThat(apart(ride(HIGH, conditions(WETTEST, 3)), ride(HIGH, conditions(WETTEST, 3))))
+        .isZero();
     assertThat(apart(here, ride(HIGH, dry))).as("1,000 of 2,000 m").isEqualTo(0.125);
     assertThat(apart(here, ride(Bench.DUNE, dry))).as("other soil").isEqualTo(0.25);
     assertThat(apart(here, ride(Bench.HOLLOW, conditions(MOISTURES[1], 0))))
