@@ -37,7 +37,7 @@ public record Card(String title, List<String> under, List<Block> blocks, List<St
    * @param aside small, beside the name, such as "each leg"; may be empty
    * @param reading the number to set, as large as it goes
    * @param other the same in the other system of units; may be empty
-   * @param todo how to get there from what is on the bike now; may be empty
+   * @param todo how to get there from what is on the bike now, where that is told
    * @param note limits, baseline, difference
    * @param alarm what is wrong with it; may be empty
    * @param effects sentences below it: what it does; may be empty
@@ -48,12 +48,26 @@ public record Card(String title, List<String> under, List<Block> blocks, List<St
       String reading,
       String other,
       Optional<Picture> ruler,
-      String todo,
+      Todo todo,
       String note,
       String alarm,
       List<String> effects) {
     public Row {
       effects = List.copyOf(effects);
+    }
+  }
+
+  /**
+   * How to get to a number from what is on the bike now.
+   *
+   * @param text may be empty
+   * @param done it is there already
+   */
+  public record Todo(String text, boolean done) {
+    static final Todo NONE = new Todo("", false);
+
+    boolean isEmpty() {
+      return text.isEmpty();
     }
   }
 

@@ -62,7 +62,7 @@ public final class CardText {
     line.append(": ").append(row.reading());
     bracket(line, row.other());
     if (!row.todo().isEmpty()) {
-      line.append(" – ").append(row.todo());
+      line.append(" – ").append(row.todo().text());
     }
     if (!row.alarm().isEmpty()) {
       line.append(" – ").append(row.alarm());

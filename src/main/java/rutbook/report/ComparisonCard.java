@@ -112,7 +112,7 @@ final class ComparisonCard {
         move(difference),
         sense(difference),
         Optional.of(CardOf.picture(drawing, name + ": " + said)),
-        "",
+        Card.Todo.NONE,
         note(sheet, difference),
         difference.to().map(of.words()::alarm).orElse(""),
         effects.getOrDefault(setting.id(), List.of()));

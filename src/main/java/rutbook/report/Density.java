@@ -92,7 +92,8 @@ enum Density {
   /** Lines beside the ruler: what to do, or else what is wrong and the limits. */
   private static int beside(Card.Row setting) {
     return Math.max(
-        lines(setting.todo(), TODO_LETTERS), lines(setting.alarm() + setting.note(), NOTE_LETTERS));
+        lines(setting.todo().text(), TODO_LETTERS),
+        lines(setting.alarm() + setting.note(), NOTE_LETTERS));
   }
 
   /** A table's row is as high as its longest cell, which is given the most room. */

@@ -41,7 +41,10 @@ final class RulerRows {
     cells.add(small(name, "aside", row.aside()));
     cells.add(small(reading, "aside", row.other()));
     if (!row.todo().isEmpty()) {
-      cells.add(Markup.element("td").styled("todo").saying(row.todo()));
+      cells.add(
+          Markup.element("td")
+              .styled(row.todo().done() ? "todo done" : "todo")
+              .saying(row.todo().text()));
     }
     cells.add(ruler);
     cells.add(Markup.element("td").styled("note").holding(note(row)));

@@ -112,7 +112,7 @@ final class SetupCard {
     Optional<Reading> started = before.flatMap(setup -> setup.reading(setting.id()));
     ruler = started.isPresent() ? ruler.withPrevious(started.get()) : ruler;
     Drawing drawing = RulerDrawing.of(ruler, of.ruler());
-    String todo = before.isEmpty() ? todo(subject, setting, placed.reading()) : "";
+    Card.Todo todo = before.isEmpty() ? todo(subject, setting, placed.reading()) : Card.Todo.NONE;
     String name = of.comparing().setting(setting);
     return new Card.Row(
         name,
@@ -127,10 +127,13 @@ final class SetupCard {
   }
 
   /** From what is on the bike now to this; nothing on the card of what is on it now. */
-  private String todo(Subject subject, Setting setting, Reading wanted) {
-    return subject.choice() instanceof Choice.Now
-        ? ""
-        : new TodoWords(of.phrases()).todo(setting, of.now(setting), wanted);
+  private Card.Todo todo(Subject subject, Setting setting, Reading wanted) {
+    if (subject.choice() instanceof Choice.Now) {
+      return Card.Todo.NONE;
+    }
+    Optional<Reading> now = of.now(setting);
+    String text = new TodoWords(of.phrases()).todo(setting, now, wanted);
+    return new Card.Todo(text, TodoWords.isDone(now, wanted));
   }
 
   /** What was felt on it, worst first; empty when nothing was. */

@@ -90,7 +90,7 @@ final class ShopCard {
               of.words().other(placed.reading()),
               Optional.of(
                   CardOf.picture(RulerDrawing.of(ruler, of.ruler()), name + ": " + reading)),
-              "",
+              Card.Todo.NONE,
               of.words().say("limits", of.phrases().amounts().limits(sheet.limits(setting))),
               "",
               List.of()));

@@ -46,6 +46,11 @@ public final class TodoWords {
         : say("todo", readings.reading(setting, now.get()), hand(setting, now.get(), wanted));
   }
 
+  /** Whether there is nothing to do: what is on the bike is known and is what is wanted. */
+  public static boolean isDone(Optional<Reading> now, Reading wanted) {
+    return now.filter(TodoWords::isKnown).map(wanted::sameAs).orElse(false);
+  }
+
   private static boolean isKnown(Reading reading) {
     return reading.values().stream().allMatch(value -> value.known().isPresent());
   }

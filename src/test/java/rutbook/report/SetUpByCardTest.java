@@ -19,7 +19,11 @@ class SetUpByCardTest {
             .filter(Card.Rulers.class::isInstance)
             .flatMap(block -> ((Card.Rulers) block).list().stream())
             .toList();
-    assertThat(rows).hasSize(13).allSatisfy(row -> assertThat(row.todo()).isNotEmpty());
+    assertThat(rows).hasSize(13).allSatisfy(row -> assertThat(row.todo().text()).isNotEmpty());
+    assertThat(rows)
+        .filteredOn(row -> !row.todo().done())
+        .extracting(Card.Row::name)
+        .containsExactly("Fork compression", "Shock high-speed compression", "Shock rebound");
     assertThat(lines("season-setup"))
         .contains(
             "Shock rebound: 10 out (clicks from closed) – Now 12 out: 2 clicks in.",

@@ -58,6 +58,10 @@ class TodoWordsTest {
   @Test
   void whatIsNotKnownIsCountedFirstAndWhatIsNotThereIsSaid() {
     Reading unknown = Reading.unknown(Carrier.PAIR, WhyUnknown.NOT_NOTED);
+    assertThat(TodoWords.isDone(Optional.of(unknown), unknown)).isFalse();
+    assertThat(TodoWords.isDone(Optional.empty(), legs(12, 12))).isFalse();
+    assertThat(TodoWords.isDone(Optional.of(legs(12, 12)), legs(12, 12))).isTrue();
+    assertThat(TodoWords.isDone(Optional.of(legs(12, 11)), legs(12, 12))).isFalse();
     assertThat(todo(Bench.FORK_COMPRESSION, unknown, legs(12, 12))).contains("count it, then set");
     Setting setting =
         Bench.notebook().bikes().get(0).latestSheet().setting(Bench.TUBE).orElseThrow();
