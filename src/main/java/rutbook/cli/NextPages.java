@@ -57,6 +57,7 @@ final class NextPages {
     if (next.kind() == NextChange.Kind.LEAVE_ALONE && !next.suggestions().isEmpty()) {
       terminal.line(words.finerHeading());
     }
+    words.trust(next).ifPresent(terminal::line);
     int number = 0;
     for (Suggestion each : next.suggestions()) {
       number++;
@@ -64,6 +65,7 @@ final class NextPages {
       terminal.line(6, words.chance(each));
       if (!brief) {
         words.reasons(each).forEach(reason -> terminal.line(6, reason));
+        words.tells(each).ifPresent(said -> terminal.line(6, said));
       }
     }
     if (number > 0) {

@@ -9,8 +9,10 @@ import rutbook.reasoning.Complaint;
 import rutbook.reasoning.GateCard;
 import rutbook.reasoning.NextChange;
 import rutbook.reasoning.Rule;
+import rutbook.reasoning.RuleTrust;
 import rutbook.reasoning.SectionGroup;
 import rutbook.reasoning.Suggestion;
+import rutbook.reasoning.Telling;
 
 /** What {@code next} answers: what comes first, what bothers, and the changes to try. */
 public final class NextAnswer {
@@ -53,6 +55,21 @@ public final class NextAnswer {
           .with("clean", Numbers.WHOLE, shift -> (int) shift.cleanTrials())
           .with("mixed", Numbers.WHOLE, shift -> shift.trials().size() - (int) shift.cleanTrials());
 
+  private static final Facts<Telling.Explanation> REMEDY =
+      Facts.line(Telling.Explanation.class)
+          .with("setting", SettingFacts.SETTING, Telling.Explanation::setting)
+          .with("from", SettingFacts.READING, Telling.Explanation::from)
+          .with("to", SettingFacts.READING, Telling.Explanation::to)
+          .with("chance", Numbers.FIGURE, Telling.Explanation::chance);
+
+  private static final Facts<Telling> TELLING =
+      Facts.of(Telling.class)
+          .with("complaint", COMPLAINT, Telling::complaint)
+          .with("under", REMEDY, Telling::under)
+          .with("over", REMEDY, Telling::over)
+          .with("limit", Numbers.FIGURE, Telling::limit)
+          .with("mistaken", Numbers.FIGURE, Telling::mistaken);
+
   private static final Facts<Suggestion> SUGGESTION =
       Facts.of(Suggestion.class)
           .with("setting", SettingFacts.SETTING, Suggestion::setting)
@@ -65,7 +82,14 @@ public final class NextAnswer {
           .with("cost", Numbers.FIGURE, Suggestion::cost)
           .flag("nearStop", Suggestion::nearStop)
           .ifKnown("room", AmountFacts.STEP, Suggestion::room)
+          .ifKnown("tells", TELLING, Suggestion::tells)
           .list("shifts", SHIFT, Suggestion::shifts);
+
+  private static final Facts<RuleTrust> RULES =
+      Facts.line(RuleTrust.class)
+          .with("holds", Numbers.FIGURE, RuleTrust::holds)
+          .with("nothing", Numbers.FIGURE, RuleTrust::nothing)
+          .with("reversed", Numbers.FIGURE, RuleTrust::reversed);
 
   private static final Facts<NextChange> NEXT =
       Facts.of(NextChange.class)
@@ -73,7 +97,8 @@ public final class NextAnswer {
           .list("gates", GATE, NextChange::gates)
           .list("now", BOTHER, NextChange::now)
           .list("suggestions", SUGGESTION, NextChange::suggestions)
-          .list("ask", COMPLAINT, NextChange::ask);
+          .list("ask", COMPLAINT, NextChange::ask)
+          .with("rules", RULES, NextChange::rules);
 
   private NextAnswer() {}
 

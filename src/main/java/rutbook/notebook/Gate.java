@@ -4,6 +4,7 @@ package rutbook.notebook;
 public enum Gate {
   FAULT_OR_CRASH,
   READINGS_IN_DOUBT,
+  NOT_CHECKED_AFTER,
   PRESSURES_NOT_CHECKED,
   SERVICE_DUE,
   SAG_OUT,

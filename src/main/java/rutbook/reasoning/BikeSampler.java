@@ -79,9 +79,9 @@ final class BikeSampler {
       listed[j] =
           IntStream.range(0, cells.length).filter(s -> cells[s][setting].listed()).toArray();
     }
-    for (PriorCell[] ofComplaint : cells) {
-      for (PriorCell cell : ofComplaint) {
-        held[PriorCell.HOLDS] += cell.listed() ? 1 : 0;
+    for (int j = 0; j < listed.length; j++) {
+      for (int s : listed[j]) {
+        held[at.regime(s, j)]++;
       }
     }
   }
@@ -92,7 +92,7 @@ final class BikeSampler {
     for (int i = 0; i < thrownAway + kept; i++) {
       sweep();
       if (i >= thrownAway) {
-        bikes.add(at.bike());
+        bikes.add(at.bike(RuleTrust.of(held)));
       }
     }
     return bikes;
@@ -100,7 +100,9 @@ final class BikeSampler {
 
   private void sweep() {
     for (int j = 0; j < at.settings; j++) {
-      if (listed[j].length > 0 && (sweeps + j) % TOGETHER == 0) {
+      if (listed[j].length > 1 && (sweeps + j) % TOGETHER == 2) {
+        turnRound(j);
+      } else if (listed[j].length > 0 && (sweeps + j) % TOGETHER == 0) {
         drawTogether(listed[j][random.nextInt(listed[j].length)], j);
       } else if (listed[j].length > 0) {
         drawBest(j);
@@ -155,6 +157,53 @@ final class BikeSampler {
     at.setBest(j, drawn / known.length);
     at.setEffect(s, j, drawn % known.length);
     held[at.regime(s, j)]++;
+  }
+
+  /**
+   * All effects of a setting the other way round at once, by Metropolis' rule with its place summed
+   * over: where several rules of a setting are reversed none of them can turn round alone.
+   */
+  private void turnRound(int j) {
+    weighBest(j, -1);
+    double chance = 1 / draw.sum();
+    for (int s : listed[j]) {
+      chance /= takeOut(s, j);
+    }
+    turn(j);
+    for (int i = listed[j].length - 1; i >= 0; i--) {
+      chance *= putBack(listed[j][i], j);
+    }
+    weighBest(j, -1);
+    if (random.nextDouble() < chance * draw.sum()) {
+      at.setBest(j, draw.drawn(at.best[j]));
+    } else {
+      for (int s : listed[j]) {
+        held[at.regime(s, j)]--;
+      }
+      turn(j);
+      for (int s : listed[j]) {
+        held[at.regime(s, j)]++;
+      }
+    }
+  }
+
+  private void turn(int j) {
+    for (int s : listed[j]) {
+      at.setEffect(s, j, cells[s][j].mirrored(at.effect[s][j]));
+    }
+  }
+
+  /** How likely an effect is beside those that are counted; from then on it is not. */
+  private double takeOut(int s, int j) {
+    held[at.regime(s, j)]--;
+    return known(s, j)[at.effect[s][j]];
+  }
+
+  /** How likely an effect is beside those that are counted; from then on it is. */
+  private double putBack(int s, int j) {
+    double known = known(s, j)[at.effect[s][j]];
+    held[at.regime(s, j)]++;
+    return known;
   }
 
   /** The chances of the most comfortable place of a setting, by all complaints but one. */

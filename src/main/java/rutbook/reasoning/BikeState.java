@@ -203,7 +203,7 @@ final class BikeState {
   }
 
   /** As it is now, to keep. */
-  PlausibleBikes.Bike bike() {
+  PlausibleBikes.Bike bike(RuleTrust rules) {
     double[] here = new double[complaints];
     double[] leftToday = new double[complaints];
     double[][] effects = new double[complaints][];
@@ -212,6 +212,6 @@ final class BikeState {
       leftToday[s] = left(s) + day(s, 0);
       effects[s] = size[s].clone();
     }
-    return new PlausibleBikes.Bike(here, effects, leftToday);
+    return new PlausibleBikes.Bike(here, effects, leftToday, rules);
   }
 }

@@ -1,6 +1,7 @@
 package rutbook.reasoning;
 
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
@@ -34,61 +35,72 @@ final class Choosing {
   private final Ride last;
   private final Setup now;
   private final Outlook outlook;
+  private final boolean untried;
 
-  Choosing(Sheet sheet, Ride last, Setup now, Outlook outlook) {
+  /**
+   * After some rides.
+   *
+   * @param untried whether no change was ridden yet, so that nothing but rules speaks for any
+   */
+  Choosing(Sheet sheet, Ride last, Setup now, Outlook outlook, boolean untried) {
+    this.untried = untried;
     this.sheet = sheet;
     this.last = last;
     this.now = now;
     this.outlook = outlook;
   }
 
-  /** A change that may be chosen, and what it promises. */
-  private record Candidate(
-      int place, Setting setting, Reading from, Reading to, int doses, Outlook.Prospect prospect) {
-    double net() {
-      return prospect.gain() - Outlook.cost(setting.work());
-    }
-  }
-
   /** The best change of each setting, at most three, the greatest gain first. */
   List<Suggestion> best() {
     List<Candidate> all = new ArrayList<>();
     for (int place : places()) {
-      int most = outlook.settings().get(place).role().isClicker() ? MOST_CLICKS : MOST_DOSES;
+      int most = most(outlook.settings().get(place));
       IntStream.rangeClosed(-most, most)
           .mapToObj(doses -> candidate(place, doses))
           .flatMap(Optional::stream)
-          .filter(each -> each.net() >= FINER_GAIN)
+          .filter(each -> each.net() >= FINER_GAIN && !each.prospect().isRisky())
           .max(
               Comparator.comparingDouble(Candidate::net)
                   .thenComparingInt(each -> -Math.abs(each.doses())))
           .ifPresent(all::add);
     }
-    return suggested(all, Comparator.comparingDouble(each -> -each.net()))
-        .limit(MOST_SHOWN)
-        .toList();
+    return suggested(all.stream(), Comparator.comparingDouble(each -> -each.net()));
+  }
+
+  private int most(Setting setting) {
+    int most = setting.role().isClicker() ? MOST_CLICKS : MOST_DOSES;
+    return untried ? Math.min(TEST_DOSES, most) : most;
   }
 
   /** When nothing looks better: the small change from which most could come. */
   List<Suggestion> tests() {
-    List<Candidate> all = new ArrayList<>();
-    for (int place : places()) {
-      candidate(place, -TEST_DOSES).ifPresent(all::add);
-      candidate(place, TEST_DOSES).ifPresent(all::add);
-    }
-    Comparator<Candidate> most =
+    return suggested(
+        small().stream()
+            .filter(each -> !each.prospect().isRisky())
+            .filter(each -> !suggestion(each).helped().isEmpty()),
         Comparator.comparingDouble(
-            each -> Outlook.cost(each.setting().work()) - each.prospect().hope());
-    return suggested(all, most).filter(each -> !each.helped().isEmpty()).limit(MOST_SHOWN).toList();
+            each -> Outlook.cost(each.setting().work()) - each.prospect().hope()));
   }
 
-  private Stream<Suggestion> suggested(List<Candidate> all, Comparator<Candidate> order) {
-    return all.stream()
-        .sorted(order.thenComparing(each -> each.setting().id().text()))
-        .map(
-            each ->
-                outlook.suggestion(
-                    sheet, each.place(), each.from(), each.to(), each.doses(), each.prospect()));
+  private List<Candidate> small() {
+    return Arrays.stream(places())
+        .boxed()
+        .flatMap(place -> Stream.of(-TEST_DOSES, TEST_DOSES).map(each -> candidate(place, each)))
+        .flatMap(Optional::stream)
+        .toList();
+  }
+
+  private List<Suggestion> suggested(Stream<Candidate> all, Comparator<Candidate> order) {
+    List<Candidate> shown =
+        all.sorted(order.thenComparing(each -> each.setting().id().text()))
+            .limit(MOST_SHOWN)
+            .toList();
+    return new ToTell(outlook, small()).with(shown, this::suggestion);
+  }
+
+  private Suggestion suggestion(Candidate each) {
+    return outlook.suggestion(
+        sheet, each.place(), each.from(), each.to(), each.doses(), each.prospect());
   }
 
   private int[] places() {

@@ -43,6 +43,15 @@ final class Draw {
     RatingChances.weigh(chance, first * values.length, table, from, step, values);
   }
 
+  /** What all chances come to. */
+  double sum() {
+    double sum = 0;
+    for (int i = 0; i < size; i++) {
+      sum += chance[i];
+    }
+    return sum;
+  }
+
   /** The chances, those below a share of the greatest as 0. */
   double[] likely(double share) {
     double most = 0;
@@ -58,10 +67,7 @@ final class Draw {
 
   /** The place of the value that was drawn; as it was where no value is left with a chance. */
   int drawn(int asItWas) {
-    double sum = 0;
-    for (int i = 0; i < size; i++) {
-      sum += chance[i];
-    }
+    double sum = sum();
     if (!(sum > Double.MIN_NORMAL)) {
       return asItWas;
     }

@@ -30,6 +30,8 @@ final class Gates {
     if (outside(timeline, sheet, session)) {
       cards.add(card(Gate.READINGS_IN_DOUBT, session.id()));
     }
+    notCheckedAfter(timeline, session)
+        .ifPresent(because -> cards.add(card(Gate.NOT_CHECKED_AFTER, because)));
     if (!session.conditions().ready().contains(Ready.TYRES_COLD)) {
       cards.add(card(Gate.PRESSURES_NOT_CHECKED, session.id()));
     }
@@ -77,6 +79,26 @@ final class Gates {
       }
     }
     return false;
+  }
+
+  /**
+   * Settings were moved in the session before, it has no check at its end, and nothing since has
+   * shown how the bike stands: what is reckoned from may not be what was ridden.
+   */
+  private static Optional<EntryId> notCheckedAfter(Timeline timeline, Entry.Session last) {
+    Optional<EntryId> open = Optional.empty();
+    for (Entry.Session each : timeline.entries(Entry.Session.class)) {
+      boolean moved = each.motos().stream().anyMatch(moto -> !moto.changes().isEmpty());
+      if (each.check().isPresent()) {
+        open = Optional.empty();
+      } else if (moved && !each.id().equals(last.id())) {
+        open = Optional.of(each.id());
+      }
+      if (each.id().equals(last.id())) {
+        break;
+      }
+    }
+    return open;
   }
 
   private static boolean due(Timeline timeline, ServiceItem item) {

@@ -20,13 +20,15 @@ import rutbook.notebook.Timeline;
  * @param suggestions up to three, the best first; with {@link Kind#LEAVE_ALONE} what could be tried
  *     by a rider who wants more all the same
  * @param ask complaints whose deciding question is still open
+ * @param rules how far the rules of the trade hold on this bike
  */
 public record NextChange(
     Kind kind,
     List<GateCard> gates,
     List<Bother> now,
     List<Suggestion> suggestions,
-    List<Complaint> ask) {
+    List<Complaint> ask,
+    RuleTrust rules) {
 
   /** How much a gate that stands lowers a chance, as a share of the way to one half. */
   private static final double GATE = 0.1;
@@ -63,7 +65,8 @@ public record NextChange(
     Timeline timeline = Timeline.of(notebook, bike);
     List<Ride> rides = Ride.of(timeline);
     if (rides.isEmpty()) {
-      return new NextChange(Kind.NOTHING_RIDDEN, List.of(), List.of(), List.of(), List.of());
+      return new NextChange(
+          Kind.NOTHING_RIDDEN, List.of(), List.of(), List.of(), List.of(), RuleTrust.USUAL);
     }
     Ride last = rides.get(rides.size() - 1);
     List<GateCard> gates = Gates.of(timeline, notebook.shelf(), last.session());
@@ -79,7 +82,7 @@ public record NextChange(
         Reckoning.of(sheet, baseline, present, rides, book, new Likeness(notebook.shelf()));
     Outlook outlook = new Outlook(reckoning, Trials.of(rides, reckoning.settings()), last);
     if (gates.stream().anyMatch(GateCard::blocks)) {
-      return new NextChange(Kind.STOP, gates, outlook.now(), List.of(), List.of());
+      return new NextChange(Kind.STOP, gates, outlook.now(), List.of(), List.of(), outlook.rules());
     }
     List<Complaint> ask =
         outlook.now().stream()
@@ -87,12 +90,13 @@ public record NextChange(
             .map(Bother::complaint)
             .filter(each -> Questions.open(each, rides, book))
             .toList();
-    NextChange found = found(new Choosing(sheet, last, present, outlook), outlook);
+    boolean untried = rides.stream().allMatch(ride -> ride.moto().changes().isEmpty());
+    NextChange found = found(new Choosing(sheet, last, present, outlook, untried), outlook);
     List<Suggestion> less =
         found.suggestions().stream()
             .map(each -> each.lessSure(1 - Math.pow(1 - GATE, gates.size())))
             .toList();
-    return new NextChange(found.kind(), gates, outlook.now(), less, ask);
+    return new NextChange(found.kind(), gates, outlook.now(), less, ask, outlook.rules());
   }
 
   private static NextChange found(Choosing choosing, Outlook outlook) {
@@ -109,7 +113,7 @@ public record NextChange(
     } else if (!best.isEmpty() && outlook.now().stream().anyMatch(Bother::isBad)) {
       kind = Kind.CHANGE;
     }
-    return new NextChange(kind, List.of(), outlook.now(), best, List.of());
+    return new NextChange(kind, List.of(), outlook.now(), best, List.of(), outlook.rules());
   }
 
   public Optional<Suggestion> best() {

@@ -21,6 +21,12 @@ final class Outlook {
   /** From here on what a complaint that was never mentioned costs counts: less is no word worth. */
   private static final double WORTH_A_WORD = 1;
 
+  /** So many times what bothered before is notably worse. */
+  private static final double NOTABLY = 1.25;
+
+  /** No change is suggested that makes the whole notably worse with a greater chance. */
+  private static final double MOST_RISK = 0.3;
+
   private final Reckoning reckoning;
   private final Trials trials;
   private final List<Bother> now;
@@ -93,28 +99,61 @@ final class Outlook {
    * @param chance that it drops at all, where a complaint that was never mentioned counts as soon
    *     as it is felt
    * @param hope mean drop over the bikes that it helps, 0 for the others
+   * @param risk chance that all together is worse by more than a quarter, complaints that were
+   *     never mentioned counted in full
    */
-  record Prospect(double gain, double chance, double hope) {}
+  record Prospect(double gain, double chance, double hope, double risk) {
+    /** Whether it is too likely to make the whole notably worse. */
+    boolean isRisky() {
+      return risk > MOST_RISK;
+    }
+  }
 
   Prospect prospect(int j, int doses) {
     double gain = 0;
     double hope = 0;
     int better = 0;
+    int worse = 0;
     for (PlausibleBikes.Bike bike : reckoning.bikes().bikes()) {
       double drop = 0;
       double felt = 0;
+      double beyond = 0;
       for (int s = 0; s < bike.here().length; s++) {
         double here = bike.here()[s];
         double then = here + doses * bike.effect()[s][j];
         drop += drop(here, then, floor(s));
         felt += drop(here, then, s < now.size() ? 0 : Bother.FELT);
+        beyond += Math.max(0, then) - NOTABLY * Math.max(0, here);
       }
       gain += drop;
       hope += Math.max(0, drop);
       better += felt > 1e-9 ? 1 : 0;
+      worse += beyond > 1e-9 ? 1 : 0;
     }
     int n = reckoning.bikes().bikes().size();
-    return new Prospect(gain / n, (double) better / n, hope / n);
+    return new Prospect(gain / n, (double) better / n, hope / n, (double) worse / n);
+  }
+
+  /** Drop of the summed severity on one bike. */
+  double drop(PlausibleBikes.Bike bike, Explanations.Move move) {
+    double drop = 0;
+    for (int s = 0; s < bike.here().length; s++) {
+      double here = bike.here()[s];
+      drop += drop(here, here + move.doses() * bike.effect()[s][move.setting()], floor(s));
+    }
+    return drop;
+  }
+
+  RuleTrust rules() {
+    return RuleTrust.of(reckoning.bikes());
+  }
+
+  List<PlausibleBikes.Bike> bikes() {
+    return reckoning.bikes().bikes();
+  }
+
+  Complaint complaint(int s) {
+    return reckoning.considered().all().get(s);
   }
 
   /** How much less a complaint is felt; one that is absent cannot get better. */
@@ -144,7 +183,8 @@ final class Outlook {
         cost(setting.work()),
         shifts,
         to.amounts().stream().anyMatch(at -> Bounds.isNearStop(sheet, setting, at)),
-        room(sheet, setting, from, to));
+        room(sheet, setting, from, to),
+        Optional.empty());
   }
 
   static double cost(Work work) {

@@ -13,8 +13,9 @@ record PlausibleBikes(List<Bike> bikes) {
    * @param here severity of each complaint with today's setup, below 0 when comfortably absent
    * @param effect severity points per dose, by complaint and setting
    * @param left severity of each complaint today at the most comfortable setup
+   * @param rules how many rules hold on it, and on bikes like it
    */
-  record Bike(double[] here, double[][] effect, double[] left) {}
+  record Bike(double[] here, double[][] effect, double[] left, RuleTrust rules) {}
 
   PlausibleBikes {
     bikes = List.copyOf(bikes);

@@ -70,6 +70,11 @@ record PriorCell(boolean listed, double rule, double[] value, int[] regime, doub
     return new PriorCell(false, 0, UNLISTED, new int[UNLISTED.length], UNLISTED_CHANCE);
   }
 
+  /** The place of the same value the other way round: it stands beside it. */
+  int mirrored(int place) {
+    return regime[place] == HOLDS ? place + 1 : regime[place] == REVERSED ? place - 1 : place;
+  }
+
   /** The place of the value nearest to what the rules say. */
   int usual() {
     int usual = 0;

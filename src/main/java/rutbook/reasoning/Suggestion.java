@@ -20,6 +20,7 @@ import rutbook.units.Amount;
  * @param shifts expected change of each complaint that matters, the greatest help first
  * @param nearStop whether the target is within two steps of a stop
  * @param room from the target to the limit that it goes towards, the nearer leg
+ * @param tells which of two explanations its ride would tell, if it would
  */
 public record Suggestion(
     Setting setting,
@@ -31,7 +32,8 @@ public record Suggestion(
     double cost,
     List<Shift> shifts,
     boolean nearStop,
-    Optional<Amount> room) {
+    Optional<Amount> room,
+    Optional<Telling> tells) {
   public Suggestion {
     shifts = List.copyOf(shifts);
   }
@@ -80,6 +82,12 @@ public record Suggestion(
 
   Suggestion lessSure(double towardsHalf) {
     double less = chance + (0.5 - chance) * towardsHalf;
-    return new Suggestion(setting, from, to, doses, gain, less, cost, shifts, nearStop, room);
+    return new Suggestion(
+        setting, from, to, doses, gain, less, cost, shifts, nearStop, room, tells);
+  }
+
+  Suggestion telling(Telling which) {
+    return new Suggestion(
+        setting, from, to, doses, gain, chance, cost, shifts, nearStop, room, Optional.of(which));
   }
 }

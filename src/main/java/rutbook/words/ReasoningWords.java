@@ -10,6 +10,7 @@ import rutbook.reasoning.GateCard;
 import rutbook.reasoning.NextChange;
 import rutbook.reasoning.Rule;
 import rutbook.reasoning.Suggestion;
+import rutbook.reasoning.Telling;
 import rutbook.units.Amount;
 
 /**
@@ -118,6 +119,39 @@ public final class ReasoningWords {
     suggestion.room().ifPresent(room -> said.add(room(room, suggestion.nearStop())));
     said.add(work(suggestion.setting().work()));
     return said;
+  }
+
+  /** That rules have held less well on this bike than on most; nothing where they have not. */
+  public Optional<String> trust(NextChange next) {
+    int percent = (int) Math.round(100 * next.rules().reversed());
+    return next.rules().isLess() && !next.suggestions().isEmpty()
+        ? Optional.of(phrases.say(AREA, "trust", percent))
+        : Optional.empty();
+  }
+
+  /** Which of two explanations a ride with the change would tell, and how to read it. */
+  public Optional<String> tells(Suggestion suggestion) {
+    return suggestion
+        .tells()
+        .map(
+            each ->
+                phrases.say(
+                    AREA,
+                    "tells",
+                    explanation(each.under()),
+                    explanation(each.over()),
+                    within(each.complaint()),
+                    points(each.limit())));
+  }
+
+  /** "fork compression, each leg, 2 softer (38 %)". */
+  private String explanation(Telling.Explanation each) {
+    return phrases.say(
+        AREA,
+        "explanation",
+        readings.setting(each.setting()),
+        changes.difference(each.setting(), each.from(), each.to()),
+        (int) Math.round(100 * each.chance()));
   }
 
   /** Where the work is done: "at the track, in a minute". */

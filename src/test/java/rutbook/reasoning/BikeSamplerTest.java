@@ -159,12 +159,24 @@ class BikeSamplerTest {
   @org.junit.jupiter.api.Tag("heavy")
   @Test
   void aRuleThatMayHoldDoNothingOrBeReversedAgreesWithTheSumOverAllThatMayBe() {
-    PriorCell cell = PriorCell.of(new TreeMap<>(java.util.Map.of(0.4, 1.0)), false);
+    agreesWithTheSum(PriorCell.of(new TreeMap<>(java.util.Map.of(0.4, 1.0)), false));
+  }
+
+  /** While its deciding question is open the likeliest value of a rule is none. */
+  @org.junit.jupiter.api.Tag("heavy")
+  @Test
+  void aRuleWhoseQuestionIsOpenAgreesToo() {
+    PriorCell cell = PriorCell.of(new TreeMap<>(java.util.Map.of(0.4, 0.5, -0.35, 0.5)), false);
+    assertThat(cell.regime()[cell.usual()]).isEqualTo(PriorCell.NOTHING);
+    agreesWithTheSum(cell);
+  }
+
+  private static void agreesWithTheSum(PriorCell cell) {
     double[] x = {0, 2, 4, 4};
     int[] rated = {3, 3, 4, 5};
     List<PlausibleBikes.Bike> bikes = drawn(cell, ratings(x, 0, rated));
     double all = Arrays.stream(BeforeRiding.RULES.chance()).sum();
-    Sums sums = new Sums(3);
+    Sums sums = new Sums(4);
     for (int n = 0; n < BeforeRiding.NOISE.size(); n++) {
       double noise = BeforeRiding.NOISE.value()[n];
       for (int l = 0; l < BeforeRiding.LEFT.size(); l++) {
@@ -184,7 +196,8 @@ class BikeSamplerTest {
               weight *= chance(rated[t], left + each * (x[t] - best), noise);
             }
             double reversed = cell.regime()[v] == PriorCell.REVERSED ? 1 : 0;
-            sums.add(weight, left - each * best, each, reversed);
+            double trust = (BeforeRiding.RULES.chance()[PriorCell.REVERSED] + reversed) / (all + 1);
+            sums.add(weight, left - each * best, each, each < 0 ? 1 : 0, trust);
           }
         }
       }
@@ -192,5 +205,74 @@ class BikeSamplerTest {
     agrees(bikes, bike -> bike.here()[0], sums, 0);
     agrees(bikes, bike -> bike.effect()[0][0], sums, 1);
     agrees(bikes, bike -> bike.effect()[0][0] < 0 ? 1 : 0, sums, 2);
+    assertThat(RuleTrust.of(new PlausibleBikes(bikes)).reversed())
+        .isCloseTo(sums.mean(3), within(0.01));
+  }
+
+  /**
+   * Two complaints of one setting: rules that are reversed together are as likely as they should
+   * be.
+   */
+  @org.junit.jupiter.api.Tag("heavy")
+  @Test
+  void twoRulesOfOneSettingAreReversedTogetherAsOftenAsTheSumOverAllThatMayBe() {
+    PriorCell cell = PriorCell.of(new TreeMap<>(java.util.Map.of(0.4, 1.0)), false);
+    double[] x = {0, 3, 0, 3};
+    int[] rated = {3, 2, 2, 1};
+    RecentRatings one = ratings(x, 0, rated);
+    List<PlausibleBikes.Bike> bikes =
+        new BikeSampler(
+                new PriorCell[][] {{cell}, {cell}},
+                new double[][] {{-20, 20}},
+                new RecentRatings(
+                    one.x(),
+                    one.here(),
+                    one.order(),
+                    0,
+                    one.day(),
+                    one.unsure(),
+                    new int[][] {rated, rated}),
+                new OldEvidence[2],
+                12)
+            .draw(500, DRAWS);
+    double[] prior = BeforeRiding.RULES.chance();
+    double all = Arrays.stream(prior).sum();
+    Sums sums = new Sums(2);
+    for (int n = 0; n < BeforeRiding.NOISE.size(); n++) {
+      for (int b = 0; b < BeforeRiding.BEST.size(); b++) {
+        double[] byRegime = new double[3];
+        for (int v = 0; v < cell.value().length; v++) {
+          byRegime[cell.regime()[v]] += cell.chance()[v] * likelihood(x, rated, cell, v, b, n);
+        }
+        double weight = BeforeRiding.NOISE.chance()[n] * BeforeRiding.BEST.chance()[b];
+        for (int first = 0; first < 3; first++) {
+          for (int second = 0; second < 3; second++) {
+            double together =
+                prior[first] * (prior[second] + (first == second ? 1 : 0)) / (all * (all + 1));
+            sums.add(
+                weight * together * byRegime[first] * byRegime[second],
+                first == PriorCell.REVERSED && second == PriorCell.REVERSED ? 1 : 0,
+                first == PriorCell.HOLDS && second == PriorCell.HOLDS ? 1 : 0);
+          }
+        }
+      }
+    }
+    agrees(bikes, bike -> bike.effect()[0][0] < 0 && bike.effect()[1][0] < 0 ? 1 : 0, sums, 0);
+    agrees(bikes, bike -> bike.effect()[0][0] > 0 && bike.effect()[1][0] > 0 ? 1 : 0, sums, 1);
+  }
+
+  /** Of the ratings of one complaint, summed over what is left of it. */
+  private static double likelihood(double[] x, int[] rated, PriorCell cell, int v, int b, int n) {
+    double sum = 0;
+    for (int l = 0; l < BeforeRiding.LEFT.size(); l++) {
+      double each = BeforeRiding.LEFT.chance()[l];
+      for (int t = 0; t < x.length; t++) {
+        double off = x[t] - BeforeRiding.BEST.value()[b];
+        double severity = BeforeRiding.LEFT.value()[l] + cell.value()[v] * off;
+        each *= chance(rated[t], severity, BeforeRiding.NOISE.value()[n]);
+      }
+      sum += each;
+    }
+    return sum;
   }
 }

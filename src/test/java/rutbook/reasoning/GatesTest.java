@@ -9,8 +9,10 @@ import java.util.Set;
 import org.junit.jupiter.api.Test;
 import rutbook.json.RulesJson;
 import rutbook.notebook.Bench;
+import rutbook.notebook.Change;
 import rutbook.notebook.Conditions;
 import rutbook.notebook.End;
+import rutbook.notebook.EndOfDayCheck;
 import rutbook.notebook.Entry;
 import rutbook.notebook.EntryId;
 import rutbook.notebook.EventKind;
@@ -181,6 +183,37 @@ class GatesTest {
   void whatWasNotCheckedThatDayIsAskedForInTheTradesOrder() {
     assertThat(gates(ready(head("s", LATER), Bench.setup(), Set.of())))
         .containsExactly(Gate.PRESSURES_NOT_CHECKED, Gate.SAG_OUT, Gate.FORK_NOT_BLED);
+  }
+
+  @Test
+  void aDayWithChangesAndNoCheckAtItsEndIsSaidTheNextTimeOut() {
+    Entry sag = sag(head("sag", Bench.SPRING));
+    Entry.Session moved = moved("before", LATER.minusDays(1));
+    Entry.Session next = ready(head("s", LATER), moved.end(), Set.of(Ready.values()));
+    assertThat(after(Bench.notebook(), sag, moved, next).gates())
+        .containsExactly(new GateCard(Gate.NOT_CHECKED_AFTER, Optional.of(moved.id())));
+    assertThat(gates(sag, moved)).isEmpty();
+    assertThat(gates(sag, moved.withMotos(moved.motos().subList(0, 1)), next)).isEmpty();
+  }
+
+  @Test
+  void aCheckAtTheEndOfThatDayOrOfAnyLaterOneClearsIt() {
+    Entry sag = sag(head("sag", Bench.SPRING));
+    Entry.Session moved = moved("before", LATER.minusDays(1));
+    Entry.Session next = ready(head("s", LATER), moved.end(), Set.of(Ready.values()));
+    Optional<EndOfDayCheck> check = Optional.of(new EndOfDayCheck(List.of()));
+    assertThat(gates(sag, moved.withCheck(check), next)).isEmpty();
+    assertThat(gates(sag, moved, next.withCheck(check))).isEmpty();
+    Entry reason = new Entry.GateDismissed(head("why", LATER), Gate.NOT_CHECKED_AFTER, "counted");
+    assertThat(gates(sag, moved, next, reason)).isEmpty();
+  }
+
+  /** A day with everything ready, two motos, a change before the second, no check at its end. */
+  private static Entry.Session moved(String id, LocalDate day) {
+    Entry.Session one = ready(head(id, day), Bench.setup(), Set.of(Ready.values()));
+    Reading was = Bench.setup().reading(Bench.FORK_COMPRESSION).orElseThrow();
+    Change change = Change.of(Bench.FORK_COMPRESSION, was.map(each -> each.plus(Bench.clicks(1))));
+    return one.withMotos(List.of(one.motos().get(0), Bench.moto("b", List.of(change), List.of())));
   }
 
   @Test

@@ -26,7 +26,9 @@ import rutbook.reasoning.GateCard;
 import rutbook.reasoning.NextChange;
 import rutbook.reasoning.Rule;
 import rutbook.reasoning.RuleBook;
+import rutbook.reasoning.RuleTrust;
 import rutbook.reasoning.Suggestion;
+import rutbook.reasoning.Telling;
 import rutbook.reasoning.Trial;
 import rutbook.samples.Samples;
 import rutbook.units.Amount;
@@ -61,7 +63,8 @@ class ReasoningWordsTest {
         0,
         List.of(shifts),
         nearStop,
-        Optional.of(room));
+        Optional.of(room),
+        Optional.empty());
   }
 
   private static Suggestion softer(double chance) {
@@ -149,6 +152,57 @@ class ReasoningWordsTest {
         .isEqualTo("Front harsh, square edges and rocks: about 5 of 5");
     assertThat(words.bother(new Bother(HARSH, 0.4, 0, 1, OptionalInt.empty(), 0)))
         .isEqualTo("Front harsh, square edges and rocks: not felt");
+  }
+
+  @Test
+  void howARideTellsTwoRemediesApartIsSaidInOneSentence() {
+    Reading now = Reading.bothLegs(Bench.clicks(12));
+    Telling which =
+        new Telling(
+            HARSH,
+            new Telling.Explanation(
+                Words.COMPRESSION, now, Reading.bothLegs(Bench.clicks(14)), 0.374),
+            new Telling.Explanation(
+                Words.COMPRESSION, now, Reading.bothLegs(Bench.clicks(10)), 0.3),
+            2.94,
+            0.1);
+    Suggestion told = softer(0.7);
+    assertThat(words.tells(told)).isEmpty();
+    assertThat(words.tells(telling(told, which)))
+        .contains(
+            "A ride with it tells two remedies apart: front harsh, square edges and rocks, under"
+                + " 2.9 of 5 speaks for Fork compression, 2 softer (37 %), over it for Fork"
+                + " compression, 2 firmer (30 %).");
+  }
+
+  private static Suggestion telling(Suggestion each, Telling which) {
+    return new Suggestion(
+        each.setting(),
+        each.from(),
+        each.to(),
+        each.doses(),
+        each.gain(),
+        each.chance(),
+        each.cost(),
+        each.shifts(),
+        each.nearStop(),
+        each.room(),
+        Optional.of(which));
+  }
+
+  @Test
+  void thatRulesHoldLessHereIsSaidOnlyWhereItIsSoAndSomethingIsSuggested() {
+    assertThat(words.trust(suggesting(new RuleTrust(0.7, 0.12, 0.18), softer(0.7))))
+        .contains(
+            "Rules hold less well on this bike than on most: about 18 % seem to be the other way"
+                + " round. The chances count that.");
+    assertThat(words.trust(suggesting(new RuleTrust(0.76, 0.12, 0.12), softer(0.7)))).isEmpty();
+    assertThat(words.trust(suggesting(new RuleTrust(0.7, 0.12, 0.18)))).isEmpty();
+  }
+
+  private static NextChange suggesting(RuleTrust rules, Suggestion... all) {
+    return new NextChange(
+        NextChange.Kind.CHANGE, List.of(), List.of(), List.of(all), List.of(), rules);
   }
 
   @Test

@@ -48,7 +48,11 @@ final class GateBox extends VBox {
       case FAULT_OR_CRASH -> Optional.of(new Place.Bike(Place.BikePart.HISTORY));
       case SERVICE_DUE -> Optional.of(new Place.Bike(Place.BikePart.SERVICE));
       case SAG_OUT -> Optional.of(new Place.Bike(Place.BikePart.SHOCK));
-      case READINGS_IN_DOUBT, PRESSURES_NOT_CHECKED, FORK_NOT_BLED, AXLE_NOT_ALIGNED ->
+      case READINGS_IN_DOUBT,
+          NOT_CHECKED_AFTER,
+          PRESSURES_NOT_CHECKED,
+          FORK_NOT_BLED,
+          AXLE_NOT_ALIGNED ->
           gate.because()
               .flatMap(desk.notebook()::entry)
               .filter(Entry.Session.class::isInstance)

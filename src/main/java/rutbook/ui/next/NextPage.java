@@ -189,6 +189,7 @@ public final class NextPage extends Page {
     if (aside && !next.suggestions().isEmpty()) {
       right.getChildren().add(Keys.prose(words.finerHeading(), "soft"));
     }
+    words.trust(next).ifPresent(said -> right.getChildren().add(Keys.prose(said, "soft")));
     boolean first = !aside && !ridden.isVisible();
     for (int i = 0; i < next.suggestions().size(); i++) {
       Suggestion each = next.suggestions().get(i);

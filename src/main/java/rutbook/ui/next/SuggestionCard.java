@@ -73,6 +73,7 @@ final class SuggestionCard extends VBox {
     why = reasons.subList(shifts, effort);
     getChildren().add(Keys.prose(sentence(reasons.get(0)), "strong"));
     getChildren().add(effects(reasons.subList(1, shifts)));
+    words.tells(suggestion).ifPresent(said -> getChildren().add(Keys.prose(said, "blue")));
     add(reasons.subList(effort, reasons.size()), "soft");
     error.managedProperty().bind(error.textProperty().isNotEmpty());
     error.setId("suggestion-error-" + place);
