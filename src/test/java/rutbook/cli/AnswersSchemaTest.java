@@ -28,7 +28,11 @@ import rutbook.json.PublishedSchema;
 import rutbook.notebook.AnyNotebook;
 import rutbook.notebook.Bench;
 import rutbook.notebook.Bike;
+import rutbook.notebook.End;
+import rutbook.notebook.Feel;
 import rutbook.notebook.Notebook;
+import rutbook.notebook.Section;
+import rutbook.notebook.Symptom;
 import rutbook.samples.Samples;
 
 /** Every answer of every command is as its published schema says, and the schema says no more. */
@@ -69,12 +73,28 @@ class AnswersSchemaTest {
     files.put("season", Samples.season());
     files.put("split", Samples.splitFork());
     files.put("bench", Bench.notebook());
+    files.put("open", open());
     files.put("whole", AnyNotebook.whole());
     files.put("narrowed", RutbookCommandTest.narrowed());
     files.put("handed", HandedSeason.riddenOn(Samples.season()));
     for (int seed = 0; seed < 3; seed++) {
       files.put("any" + seed, AnyNotebook.of(seed));
     }
+  }
+
+  /** It wallows moto after moto: low speed may be too open or too closed, and a ride tells. */
+  private static Notebook open() {
+    Feel wallows = Feel.of(End.REAR, Section.ROLLERS, Symptom.WALLOWS, 4);
+    return Bench.notebook()
+        .with(
+            Bench.session(
+                "s",
+                Bench.SPRING,
+                Bench.HOLLOW,
+                Bench.setup(),
+                List.of(
+                    Bench.moto("a", List.of(), List.of(wallows)),
+                    Bench.moto("b", List.of(), List.of(wallows)))));
   }
 
   private Notebook read(String name) {

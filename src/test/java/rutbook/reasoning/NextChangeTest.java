@@ -372,4 +372,38 @@ class NextChangeTest {
         .singleElement()
         .satisfies(each -> assertThat(each.reading().sameAs(fork.to())).isTrue());
   }
+
+  @Test
+  void beforeAnyChangeWasRiddenNoneIsSuggestedByMoreThanTwoDoses() {
+    Feel packs = Feel.of(End.REAR, Section.WHOOPS, Symptom.PACKS, 5);
+    NextChange first =
+        NextChange.of(day(List.of(Bench.moto("a", List.of(), List.of(packs)))), Bench.BIKE, RULES);
+    assertThat(first.suggestions())
+        .isNotEmpty()
+        .allSatisfy(each -> assertThat(Math.abs(each.doses())).isLessThanOrEqualTo(2));
+    assertThat(first.rules().isLess()).isFalse();
+  }
+
+  /** Low speed may be too open or, were the rule reversed here, too closed. */
+  @Test
+  void aSmallChangeThatTellsTwoRemediesApartIsNamedAsOne() {
+    Feel wallows = Feel.of(End.REAR, Section.ROLLERS, Symptom.WALLOWS, 4);
+    NextChange next =
+        NextChange.of(
+            day(
+                List.of(
+                    Bench.moto("a", List.of(), List.of(wallows)),
+                    Bench.moto("b", List.of(), List.of(wallows)))),
+            Bench.BIKE,
+            RULES);
+    Suggestion test =
+        next.suggestions().stream().filter(each -> each.tells().isPresent()).findFirst().get();
+    Telling which = test.tells().get();
+    assertThat(which.complaint()).isEqualTo(Complaint.of(wallows));
+    assertThat(which.under().to()).isEqualTo(test.to());
+    assertThat(which.over().setting()).isEqualTo(which.under().setting());
+    assertThat(which.over().to()).isNotEqualTo(test.to());
+    assertThat(which.limit()).isBetween(2.0, 5.0);
+    assertThat(which.mistaken()).isBetween(0.0, 0.25);
+  }
 }
