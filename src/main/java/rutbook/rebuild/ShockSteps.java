@@ -48,7 +48,12 @@ final class ShockSteps {
     draft
         .settings(Role.SHOCK_PRELOAD)
         .forEach(preload -> chain.then(draft.note(StepKind.SHOP_FOUND, preload)));
-    draft.clickers(false).forEach(clicker -> chain.then(draft.note(StepKind.SHOP_FOUND, clicker)));
+    draft
+        .clickers(false)
+        .forEach(
+            clicker ->
+                chain.then(
+                    draft.note(StepKind.SHOP_FOUND, clicker).cautioned(Caution.NEVER_FORCE)));
   }
 
   void offAndIn(Chain chain) {

@@ -89,7 +89,7 @@ public enum StepKind {
   BRAKE_FIRM(Place.FLOOR, 2, DoneWhen.LEVER_FIRM_WHEEL_FREE, say(Caution.BRAKE_AND_WHEEL)),
   SHOP_RETURN(Place.SHOP, 10, DoneWhen.SHOP_GAVE_IT_BACK, say(Caution.NEVER_OPEN_GAS)),
   SHOP_GAS(Place.SHOP, 1, DoneWhen.ENTERED, say(Caution.NEVER_OPEN_GAS, Caution.MANUAL_RULES)),
-  SHOP_FOUND(Place.SHOP, 2, DoneWhen.ENTERED, say(Caution.NEVER_FORCE), Tool.SCREWDRIVER),
+  SHOP_FOUND(Place.SHOP, 2, DoneWhen.ENTERED, say(), Tool.SCREWDRIVER),
   LINKAGE(Place.STAND, 20, DoneWhen.TICKED, say(Caution.STABLE_STAND), Tool.GREASE),
   SHOCK_IN(
       Place.STAND,

@@ -36,7 +36,7 @@ final class FeelEntry extends VBox {
   /** Narrower than this, the names of complaints need more room than those of sections. */
   private static final double NARROW_EM = 70;
 
-  private static final double NARROW_SHARE = 45;
+  private static final double NARROW_SHARE = 47;
 
   private final Desk desk;
   private final EntryId session;

@@ -41,7 +41,7 @@ public final class BenchPage extends OneJob {
   /** What the main key says goes on to another line before the window grows. */
   private static final double LEAST_MAIN = 220;
 
-  private final Label progress = Keys.label("", "bench-line", "soft");
+  private final Label progress = Keys.label("", "bench-line", "soft", "condensed");
   private final HBox middle = new HBox(28);
   private final ScrollPane scroll = Scrolling.of(middle);
   private final HBox keys = new HBox(12);
