@@ -23,6 +23,11 @@ public final class Refusal extends RuntimeException {
     return new Refusal(Exit.WRONG_USE, sentence, Optional.empty());
   }
 
+  /** The notebook has not what it takes: exit 1. */
+  static Refusal missing(String sentence) {
+    return new Refusal(Exit.PROBLEM, sentence, Optional.empty());
+  }
+
   /** The file cannot be read: exit 3. */
   public static Refusal file(String sentence) {
     return new Refusal(Exit.NO_FILE, sentence, Optional.empty());

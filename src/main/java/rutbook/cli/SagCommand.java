@@ -26,7 +26,7 @@ final class SagCommand extends OnNotebook {
     Timeline timeline = opened.timeline();
     FigureWords words = new FigureWords(opened.phrases());
     Entry.SagMeasured measured =
-        timeline.sag(End.REAR).orElseThrow(() -> Refusal.use(words.say("sag.never")));
+        timeline.sag(End.REAR).orElseThrow(() -> Refusal.missing(words.say("sag.never")));
     Sheet sheet = opened.bike().latestSheet();
     Figure<SagFigures> sag =
         SagFigures.of(sheet, timeline.after(measured.id()), measured, weight(opened, measured));

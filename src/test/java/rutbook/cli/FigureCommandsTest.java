@@ -107,7 +107,7 @@ class FigureCommandsTest {
         .contains("the spring fits")
         .containsPattern("54 N/mm\\s+\\(5\\d[.\\d]*\\s+to\\s+57[.\\d]*\\)")
         .contains("One turn of the collar, 1.5 mm, is about 4.4 mm of race sag");
-    assertThat(run(StandardCharsets.UTF_8, "sag", "bench")).isEqualTo(Exit.WRONG_USE);
+    assertThat(run(StandardCharsets.UTF_8, "sag", "bench")).isEqualTo(Exit.PROBLEM);
     assertThat(errors.toString(StandardCharsets.UTF_8)).contains("never measured");
   }
 

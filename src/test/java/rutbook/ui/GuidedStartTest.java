@@ -18,9 +18,11 @@ import rutbook.notebook.Bike;
 import rutbook.notebook.Carrier;
 import rutbook.notebook.Entry;
 import rutbook.notebook.How;
+import rutbook.notebook.Limits;
 import rutbook.notebook.Notebook;
 import rutbook.notebook.NotebookId;
 import rutbook.notebook.Placed;
+import rutbook.notebook.Range;
 import rutbook.notebook.Reading;
 import rutbook.notebook.Role;
 import rutbook.notebook.Setting;
@@ -127,6 +129,22 @@ class GuidedStartTest extends ApplicationTest {
     touch("start-next");
     assertThat(((Label) node("start-name-error")).getText()).isNotBlank();
     assertThat(editor.present().bikes()).isEmpty();
+  }
+
+  @Test
+  void whatStandsBeyondItsStopIsSaidAtItsFieldAndTheStartGoesNoFurther() {
+    type("start-name", "Blue 250");
+    touch("start-next");
+    type("start-FORK_COMPRESSION-now", "25");
+    touch("start-next");
+    assertThat(((Label) node("start-FORK_COMPRESSION-now-error")).getText())
+        .isEqualTo("Fork compression cannot be 25 clicks: the most is 20 clicks.");
+    type("start-FORK_COMPRESSION-most", "26");
+    touch("start-next", "start-next");
+    assertThat(setting(Role.FORK_COMPRESSION).scale().limits())
+        .isEqualTo(
+            new Limits.Stops(
+                new Range(Amount.of(0, ClickUnit.CLICK), Amount.of(26, ClickUnit.CLICK))));
   }
 
   @Test

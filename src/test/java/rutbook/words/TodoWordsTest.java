@@ -62,7 +62,8 @@ class TodoWordsTest {
     assertThat(TodoWords.isDone(Optional.empty(), legs(12, 12))).isFalse();
     assertThat(TodoWords.isDone(Optional.of(legs(12, 12)), legs(12, 12))).isTrue();
     assertThat(TodoWords.isDone(Optional.of(legs(12, 11)), legs(12, 12))).isFalse();
-    assertThat(todo(Bench.FORK_COMPRESSION, unknown, legs(12, 12))).contains("count it, then set");
+    assertThat(todo(Bench.FORK_COMPRESSION, unknown, legs(12, 12)))
+        .contains("find it out, then set");
     Setting setting =
         Bench.notebook().bikes().get(0).latestSheet().setting(Bench.TUBE).orElseThrow();
     assertThat(words.todo(setting, Optional.empty(), Reading.bothLegs(Bench.mm("5"))))

@@ -4,6 +4,8 @@ import java.util.List;
 import java.util.Optional;
 import javafx.scene.Node;
 import javafx.scene.control.CheckBox;
+import rutbook.notebook.Fault;
+import rutbook.notebook.NotebookException;
 import rutbook.notebook.Range;
 import rutbook.notebook.Role;
 import rutbook.ui.controls.AskText;
@@ -74,7 +76,24 @@ final class StartRow {
     Amount from = answers.take(least);
     Amount to = answers.take(most);
     Range range = answers.blame(most, () -> new Range(from, to));
-    return Optional.of(
-        new FirstSheet.Line(role, desk.words().name(role), range, answers.take(now)));
+    String name = desk.words().name(role);
+    Optional<Amount> stands = answers.take(now);
+    answers.blame(now, () -> stands.map(amount -> inside(name, range, amount)));
+    return Optional.of(new FirstSheet.Line(role, name, range, stands));
+  }
+
+  /** What is on the bike now lies between its stops, or one of the three was counted wrongly. */
+  private static Amount inside(String name, Range stops, Amount amount) {
+    if (amount.dimension() != stops.least().dimension()) {
+      throw new NotebookException(
+          Fault.WRONG_UNIT, name, amount.unit().symbol(), stops.least().unit().symbol());
+    }
+    if (amount.compareQuantity(stops.least()) < 0) {
+      throw new NotebookException(Fault.BELOW_LEAST, name, amount, stops.least());
+    }
+    if (amount.compareQuantity(stops.most()) > 0) {
+      throw new NotebookException(Fault.ABOVE_MOST, name, amount, stops.most());
+    }
+    return amount;
   }
 }

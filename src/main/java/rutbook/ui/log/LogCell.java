@@ -91,7 +91,8 @@ final class LogCell extends ListCell<LogRow> {
       group.get().getStyleClass().setAll("log-season");
       heading.getStyleClass().setAll("label", "card-title");
       heading.setText(desk.text("log.season", Integer.toString(season.year())));
-      count.setText(desk.text("log.count", season.entries()));
+      count.setText(
+          desk.text(season.entries() == 1 ? "log.count.one" : "log.count", season.entries()));
       return group.get();
     }
     if (row instanceof LogRow.Month month) {

@@ -133,7 +133,7 @@ public final class LogPage extends Page {
     KeyedList.update(rows, model.rows(), LogRow::key);
     count.setText(
         model.shown() == model.total()
-            ? desk().text("log.count", model.total())
+            ? desk().text(model.total() == 1 ? "log.count.one" : "log.count", model.total())
             : desk().text("log.count.of", model.shown(), model.total()));
     trustBox.setVisible(model.trust().size() > 1);
     trust.show(TrustLine.of(model.trust(), TRUST_WIDTH, TRUST_HEIGHT));
